@@ -1,0 +1,5 @@
+//! What the trade knows: pure functions on plain values, each with its source.
+
+pub mod span;
+
+pub use span::Span;
