@@ -1,1 +1,72 @@
-//! (see lib.rs)
+//! Commands answered without a window: every answer that a window shows can also be had as text or JSON.
+//!
+//! A command returns its whole answer as text ([`Answer`]); [`run`] prints it. Exit codes: 0 answered, 1 it failed
+//! and the reason stands on stderr, 2 wrong usage (clap's own).
+
+mod work_out;
+
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+use crate::text;
+
+/// What a command gives back: the text for stdout, or why there is none.
+type Answer = anyhow::Result<String>;
+
+#[derive(Parser)]
+#[command(name = "benchwright", version, args_conflicts_with_subcommands = true)]
+#[command(about = text!("A logbook for people who restore period personal computers"))]
+struct Arguments {
+    #[command(subcommand)]
+    command: Option<Command>,
+    #[arg(value_name = "LOGBOOK", help = text!("The logbook to open in a window"))]
+    logbook: Option<PathBuf>,
+    #[arg(long, global = true, help = text!("Answer as JSON"))]
+    json: bool,
+}
+
+/// One command a line; each stands in a file of its own.
+#[derive(Subcommand)]
+enum Command {
+    #[command(subcommand, about = text!("Work out a figure of the trade"))]
+    WorkOut(work_out::WorkOut),
+}
+
+impl Command {
+    fn answer(&self, json: bool) -> Answer {
+        match self {
+            Self::WorkOut(work_out) => work_out.answer(json),
+        }
+    }
+}
+
+/// Answers the program's arguments: a command on the console, or else a window.
+pub fn run() -> ExitCode {
+    let Arguments { command, logbook: _, json } = Arguments::parse();
+    match command {
+        Some(command) => print(command.answer(json)),
+        None => ExitCode::SUCCESS,
+    }
+}
+
+fn print(answer: Answer) -> ExitCode {
+    match answer {
+        Ok(text) => {
+            // A reader that closes the pipe early (`| head`) has had what it wanted.
+            let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
+            ExitCode::SUCCESS
+        }
+        Err(error) => {
+            eprintln!("benchwright: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// A value in the console's JSON form.
+fn as_json(value: &impl serde::Serialize) -> Answer {
+    Ok(serde_json::to_string_pretty(value)?)
+}
