@@ -1,1 +1,66 @@
-//! What the logbook holds.
+//! What the logbook holds: plain types, one file an entity, and [`Logbook`], all of them together.
+//!
+//! Facts about a thing (maker, serial, place) are edited, with history. Observations (surveys, readings, markings,
+//! proofs) are never edited into something else: a later one supersedes or holds, the old stays. A key whose moment
+//! has sequence 0 is numbered by the store when it is written.
+
+mod capacitor;
+mod change;
+mod custody;
+mod design;
+mod entry;
+mod fault_case;
+mod finding;
+mod id;
+mod kind;
+mod logbook;
+mod lot;
+mod machine;
+mod marking;
+mod material;
+mod part;
+mod part_file;
+mod picture;
+mod place;
+mod proof;
+mod reading;
+mod survey;
+mod when;
+mod word;
+mod work;
+mod workshop;
+
+pub use capacitor::{
+    Capacitor, CapacitorFile, CapacitorId, CapacitorLook, CapacitorLookId, CapacitorState, Dielectric, Mounting,
+};
+pub use change::{Change, Step};
+pub use custody::{Custody, CustodyAct, CustodyEvent, CustodyEventId, Valuation, ValuationId};
+pub use design::{
+    Design, DesignConnector, DesignConnectorId, DesignFigure, DesignFigureId, DesignFile, DesignId, Side,
+};
+pub use entry::{Entry, EntryKey, EntryKind};
+pub use fault_case::{CaseState, FaultCase, FaultCaseFile, FaultCaseId, Trial, TrialId, TrialResult};
+pub use finding::{Finding, FindingFile, FindingId, FindingSource, FindingState, Look, LookId, Severity};
+pub use id::Id;
+pub use kind::Kind;
+pub use logbook::{Logbook, LotFile};
+pub use lot::{Lot, LotId};
+pub use machine::{
+    Fitting, FittingId, Machine, MachineFile, MachineId, Placement, PlacementId, PowerOn, PowerOnId, PowerOnResult,
+    Role, RoleId, Standing,
+};
+pub use marking::{FromFactory, Marking, MarkingId, Surface};
+pub use material::{Material, MaterialId};
+pub use part::{Originality, Part, PartId};
+pub use part_file::PartFile;
+pub use picture::{
+    Attachment, AttachmentId, AttachmentKind, Photo, PhotoFile, PhotoId, PhotoMark, PhotoMarkId, PhotoView,
+};
+pub use place::{Place, PlaceId};
+pub use proof::{Proof, ProofId, ProofResult};
+pub use reading::{Reading, ReadingId, Setting, SettingId};
+pub use survey::{Answer, Given, Survey, SurveyId};
+pub use when::{Moment, NoDate, When, YEARS};
+pub use word::Word;
+pub use work::{Competence, Hold, Nature, Work, WorkId, WorkState};
+pub use workshop::{Workshop, WorkshopId};

@@ -1,1 +1,8 @@
-//! (see lib.rs)
+//! The trade's tables as typed, checked data: what a survey asks, what an answer raises, what work a finding calls
+//! for, which proofs a kind needs. Code holds mechanisms, tables hold the trade.
+
+mod types;
+
+pub use types::{
+    AnswerRule, FigureBound, FigureRule, FindingRule, KindRule, Paper, ProofRule, Question, Rules, Sitting, WorkRule,
+};

@@ -1,0 +1,245 @@
+//! The rows of the tables.
+
+use std::sync::Arc;
+
+use serde::Deserialize;
+
+use crate::record::{CapacitorState, Competence, Dielectric, Hold, Kind, Nature, Severity};
+
+/// All tables, checked against each other.
+#[derive(Clone, Debug, Default)]
+pub struct Rules {
+    /// A hash of all that was loaded: answers computed under another version are stale.
+    pub version: u64,
+    /// In the order they are asked.
+    pub questions: Vec<Arc<Question>>,
+    pub findings: Vec<Arc<FindingRule>>,
+    /// In an order in which every piece comes after all that it needs done first.
+    pub work: Vec<Arc<WorkRule>>,
+    pub sittings: Vec<Arc<Sitting>>,
+    pub proofs: Vec<Arc<ProofRule>>,
+    pub kinds: Vec<Arc<KindRule>>,
+}
+
+/// What a survey asks some kinds of part.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Question {
+    /// Its name, in kebab case; never changes.
+    pub name: String,
+    /// The kinds it is asked of.
+    pub kinds: Vec<Kind>,
+    /// The question as asked.
+    pub ask: String,
+    /// What to look for, or why it matters; may be empty.
+    #[serde(default)]
+    pub hint: String,
+    /// The topic it belongs to ("cells", "capacitors", "corrosion"): findings of logged capacitor positions replace
+    /// the answers of topic "capacitors".
+    pub topic: String,
+    /// Shown beside the question where looking can hurt; may be empty.
+    #[serde(default)]
+    pub caution: String,
+    /// What stays "not known" while this was not looked at: `power` for anything that could hurt under power.
+    #[serde(default)]
+    pub unknown_holds: Option<Hold>,
+    #[serde(rename = "answer")]
+    pub answers: Vec<AnswerRule>,
+    /// A figure that may go with the answer.
+    #[serde(default)]
+    pub figure: Option<FigureRule>,
+    /// Where the question comes from: a published source, or "common practice, no source".
+    pub source: String,
+}
+
+/// One answer that can be given.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AnswerRule {
+    pub name: String,
+    pub say: String,
+    /// The finding that it raises; none for an answer that says "sound" here.
+    #[serde(default)]
+    pub finding: Option<String>,
+    /// How bad that finding then is; the finding's own severity when left out.
+    #[serde(default)]
+    pub severity: Option<Severity>,
+}
+
+/// A figure asked along with a question.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FigureRule {
+    /// What is measured: "Cell voltage".
+    pub say: String,
+    /// V, %, mm, ohm.
+    pub unit: String,
+    /// Least figure that can be meant.
+    pub least: f64,
+    /// Largest figure that can be meant.
+    pub most: f64,
+    /// Bounds that raise a finding, whatever the answer.
+    #[serde(default, rename = "bound")]
+    pub bounds: Vec<FigureBound>,
+}
+
+/// A bound on a figure: below or above it, a finding is raised.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FigureBound {
+    #[serde(default)]
+    pub below: Option<f64>,
+    #[serde(default)]
+    pub above: Option<f64>,
+    pub finding: String,
+    #[serde(default)]
+    pub severity: Option<Severity>,
+}
+
+/// Something that can be wrong with a part.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FindingRule {
+    pub name: String,
+    /// What it is called: "Leaked cell".
+    pub say: String,
+    /// What it means for the part; may be empty.
+    #[serde(default)]
+    pub means: String,
+    pub severity: Severity,
+    /// States of logged capacitor positions that raise it; empty for a finding that surveys raise.
+    #[serde(default)]
+    pub capacitor_states: Vec<CapacitorState>,
+    /// Only for these dielectrics; empty for all.
+    #[serde(default)]
+    pub dielectrics: Vec<Dielectric>,
+    /// Warning shown with the finding; may be empty.
+    #[serde(default)]
+    pub caution: String,
+}
+
+/// A piece of work that findings call for.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WorkRule {
+    pub name: String,
+    /// What to do, as an imperative: "Cut the cell out".
+    pub say: String,
+    /// How, in a sentence or two; may be empty.
+    #[serde(default)]
+    pub how: String,
+    /// The findings that call for it.
+    pub findings: Vec<String>,
+    /// Only on these kinds; empty for all.
+    #[serde(default)]
+    pub kinds: Vec<Kind>,
+    /// Only from this severity up.
+    #[serde(default)]
+    pub from_severity: Option<Severity>,
+    /// Work on the same part that must be done before, where it is outstanding too.
+    #[serde(default)]
+    pub after: Vec<String>,
+    /// Hands-on minutes it usually takes.
+    pub minutes: u32,
+    /// Hours of drying, curing or running that need nobody.
+    #[serde(default)]
+    pub wait_hours: u32,
+    #[serde(default)]
+    pub materials: Vec<String>,
+    #[serde(default)]
+    pub tools: Vec<String>,
+    #[serde(default)]
+    pub cautions: Vec<String>,
+    pub nature: Nature,
+    pub hold: Hold,
+    /// What it holds up instead when the finding is grave.
+    #[serde(default)]
+    pub hold_when_grave: Option<Hold>,
+    pub who: Competence,
+    /// The set-up it wants, by name: work of one sitting is done together.
+    pub sitting: String,
+    /// The proof that shows it done; may be empty where a look is enough.
+    #[serde(default)]
+    pub proven_by: Vec<String>,
+    /// Proofs that count no longer once it is done.
+    #[serde(default)]
+    pub voids: Vec<String>,
+    /// Whether it cures the finding when done; a preparing piece (photograph, inspect) does not.
+    #[serde(default = "yes")]
+    pub cures: bool,
+    pub source: String,
+}
+
+fn yes() -> bool {
+    true
+}
+
+impl WorkRule {
+    /// What it holds up for a finding of this severity.
+    pub fn hold_at(&self, severity: Severity) -> Hold {
+        match self.hold_when_grave {
+            Some(hold) if severity == Severity::Grave => hold,
+            _ => self.hold,
+        }
+    }
+}
+
+/// A set-up on the bench that several pieces of work want.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Sitting {
+    pub name: String,
+    /// "Soldering", "Wet cleaning".
+    pub say: String,
+}
+
+/// A test that shows a part works.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ProofRule {
+    pub name: String,
+    pub say: String,
+    /// The kinds it is run on; empty for a proof of a whole machine.
+    #[serde(default)]
+    pub kinds: Vec<Kind>,
+    /// Whether a part of these kinds counts as proven only with it.
+    pub required: bool,
+    /// Whether power to the machine stays "not known" without it (a supply's load test).
+    #[serde(default)]
+    pub before_power: bool,
+    /// The rig it is run on.
+    pub rig: String,
+    /// How long it is run, minutes.
+    pub minutes: u32,
+    /// What has to hold for a pass.
+    pub criterion: String,
+    /// Days it stays good; `None` for ever.
+    #[serde(default)]
+    pub good_for_days: Option<u32>,
+    #[serde(default)]
+    pub cautions: Vec<String>,
+    pub source: String,
+}
+
+/// What else is asked of a kind.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct KindRule {
+    pub kind: Kind,
+    /// Whether power can reach it: parts without current hold no power up by being unsurveyed.
+    pub electrical: bool,
+    /// Papers that a machine's last gate asks of a part of this kind.
+    #[serde(default)]
+    pub papers: Vec<Paper>,
+    /// Months after which it should be looked at again.
+    pub look_again_months: u32,
+}
+
+crate::words! {
+    /// What the last gate wants on file for a part.
+    Paper {
+        Photograph = "photograph", "Photograph";
+        Settings = "settings", "Settings as found";
+        FirmwareImage = "firmware_image", "Firmware saved";
+    }
+}
