@@ -1,0 +1,2 @@
+//! Where it is kept: whole changes, history and undo, files that are damaged or not ours.
+#![allow(clippy::unwrap_used)]

@@ -1,0 +1,2 @@
+//! The window, driven through its accessible tree.
+#![allow(clippy::unwrap_used)]
