@@ -1,6 +1,11 @@
 //! What the trade knows: pure functions on plain values, each with its source.
 
 pub mod capacitor;
+pub mod clock;
+pub mod drive;
+pub mod source;
 pub mod span;
+pub mod supply;
 
+pub use source::{Source, Sureness};
 pub use span::Span;

@@ -1,0 +1,102 @@
+//! Every known capacity barrier, with exact bytes, what sets it, and where sources differ.
+
+use serde::Serialize;
+
+use super::Geometry;
+use crate::trade::Source;
+
+/// A capacity beyond which something goes wrong.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Barrier {
+    /// Largest capacity before it, in bytes.
+    pub bytes: u64,
+    /// The geometry that makes it, where one does.
+    pub geometry: Option<Geometry>,
+    /// What it is called, in the decimal counting of drives.
+    pub name: &'static str,
+    /// What sets it.
+    pub cause: &'static str,
+    /// Whether the bytes are exact; the source of one barrier only says "over 3277 MB".
+    pub exact: bool,
+    /// Where sources differ; empty when they agree.
+    pub conflict: &'static str,
+    /// Where it stands.
+    pub source: Source,
+}
+
+const HOWTO: Source = Source::published("Large Disk HOWTO 2.2x, history of BIOS and IDE limits; bytes recomputed");
+const ATA: Source = Source::published("PC Magazine encyclopedia, hard disk capacity barriers; bytes recomputed");
+
+/// All barriers, the smallest first.
+pub fn barriers() -> Vec<Barrier> {
+    let chs = |cylinders, heads, sectors, name, cause, conflict| {
+        let geometry = Geometry::new(cylinders, heads, sectors);
+        Barrier { bytes: geometry.bytes(), geometry: Some(geometry), name, cause, exact: true, conflict, source: HOWTO }
+    };
+    let plain = |bytes, name, cause, conflict, source| Barrier {
+        bytes,
+        geometry: None,
+        name,
+        cause,
+        exact: true,
+        conflict,
+        source,
+    };
+    vec![
+        plain(
+            65_535 * 512,
+            "33 MB",
+            "DOS before 3.31 counts sectors of a partition in 16 bits",
+            "",
+            Source::memory("DOS 3 technical reference"),
+        ),
+        chs(
+            1024,
+            16,
+            63,
+            "528 MB",
+            "one geometry for firmware calls and drive: the smaller of both in each figure",
+            "One page gives 1024 × 255 × 63 for 504 MiB; it is 16 heads.",
+        ),
+        chs(4092, 16, 63, "2.1 GB, clip jumper", "drives jumpered to 4092 cylinders for firmware that hangs above", ""),
+        chs(
+            4095,
+            16,
+            63,
+            "2.1 GB",
+            "12 bits for the cylinders in the set-up memory",
+            "Other sources count 4096 cylinders: 2 113 929 216 bytes.",
+        ),
+        plain(1 << 31, "2.1 GB, FAT16", "FAT16 with clusters of 32 KiB", "", Source::published("MSDN aa364045")),
+        Barrier {
+            exact: false,
+            ..plain(
+                3_277_000_000,
+                "3.3 GB",
+                "one firmware's set-up locks up above 3277 MB",
+                "Also called the 3.2 GB limit.",
+                HOWTO,
+            )
+        },
+        chs(8192, 16, 63, "4.2 GB", "translation by doubling heads; 256 heads are too many for DOS", ""),
+        chs(1024, 240, 63, "7.9 GB", "translation by doubling from 15 heads", ""),
+        chs(1024, 255, 63, "8.4 GB", "firmware calls with 1024 cylinders, and DOS with 255 heads", ""),
+        chs(16_383, 16, 63, "8.4 GB, reported geometry", "the largest geometry that drives report", ""),
+        chs(1024, 256, 63, "8.5 GB", "24 bits of cylinder, head and sector in firmware calls", ""),
+        chs(65_535, 16, 63, "33.8 GB", "16 bits for the cylinders in firmware of the late nineties", ""),
+        chs(65_536, 16, 255, "137 GB, cylinders", "largest geometry of the ATA interface", ""),
+        plain(1 << 37, "137 GB", "28 bits of linear address in the ATA interface", "", ATA),
+        plain(
+            1 << 41,
+            "2.2 TB",
+            "32 bits of linear address in the partition table",
+            "",
+            Source::published("a drive maker's manual, as 2.2 TB; bytes recomputed"),
+        ),
+    ]
+}
+
+/// The barriers that a drive of this many bytes lies beyond.
+pub fn crossed(bytes: u64) -> Vec<Barrier> {
+    barriers().into_iter().filter(|barrier| bytes > barrier.bytes).collect()
+}

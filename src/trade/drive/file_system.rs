@@ -1,0 +1,138 @@
+//! File systems of the period: the largest partition, the largest drive, the clusters.
+
+use serde::Serialize;
+
+use super::Geometry;
+use crate::trade::Source;
+
+/// A file system as one family of systems uses it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct FileSystem {
+    /// Key on the console and in records.
+    pub id: &'static str,
+    /// In words.
+    pub label: &'static str,
+    /// Largest partition in bytes.
+    pub partition_bytes: u64,
+    /// Most of a drive that its systems can reach, in bytes; `None` where the firmware alone decides.
+    pub drive_bytes: Option<u64>,
+    /// What to look out for; empty when nothing.
+    pub note: &'static str,
+    /// Where it stands.
+    pub source: Source,
+}
+
+/// All of them, the oldest first.
+pub fn file_systems() -> Vec<FileSystem> {
+    const MICROSOFT: Source = Source::published("MSDN aa364045, file system size limits");
+    const CALLS: Option<u64> = Some(Geometry::new(1024, 255, 63).bytes());
+    const TABLE: u64 = 1 << 41;
+    let row = |id, label, partition_bytes, drive_bytes, note, source| FileSystem {
+        id,
+        label,
+        partition_bytes,
+        drive_bytes,
+        note,
+        source,
+    };
+    vec![
+        row(
+            "fat16-dos-3.0",
+            "FAT16, DOS 3.0 to 3.30",
+            65_535 * 512,
+            Some(Geometry::new(1024, 16, 63).bytes()),
+            "More than one partition from DOS 3.30 on.",
+            Source::memory(
+                "DOS 3 technical reference; FAT16 in 3.0, large sectors counts in 3.31: sagapedia, File Allocation Table",
+            ),
+        ),
+        row(
+            "fat16-dos-3.31",
+            "FAT16, DOS 3.31 to 6.22",
+            1 << 31,
+            CALLS,
+            "Clusters grow to 32 KiB: many small files waste much.",
+            MICROSOFT,
+        ),
+        row("fat16-windows-95", "FAT16, Windows 95 and later", 1 << 31, None, "", MICROSOFT),
+        row(
+            "fat16-64k",
+            "FAT16 with 64 KiB clusters, Windows NT",
+            1 << 32,
+            None,
+            "DOS cannot read clusters of 64 KiB.",
+            MICROSOFT,
+        ),
+        row(
+            "fat32",
+            "FAT32, Windows 95 OSR2 and later",
+            TABLE,
+            Some(1 << 37),
+            "Windows 98's own checking tools stop near 127 GiB, its FDISK shows drives above 64 GiB wrongly.",
+            Source::memory("Microsoft knowledge base; FAT32 in OSR2: sagapedia, File Allocation Table"),
+        ),
+        row("hpfs", "HPFS", 1 << 36, None, "", Source::memory("OS/2 Warp documentation")),
+        row(
+            "ntfs",
+            "NTFS, Windows NT",
+            TABLE,
+            None,
+            "Windows NT 4 cannot start from beyond the first 7.8 GiB.",
+            Source::memory("Microsoft knowledge base; the partition table sets the limit"),
+        ),
+        row(
+            "ext2",
+            "ext2, Linux",
+            TABLE,
+            None,
+            "An old boot loader must find its kernel below cylinder 1024.",
+            Source::memory(
+                "kernel documentation; the partition table sets the limit. Boot loader: Large Disk HOWTO 2.2x",
+            ),
+        ),
+    ]
+}
+
+/// How many bits a FAT entry has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+pub enum FatWidth {
+    /// FAT12.
+    #[serde(rename = "12")]
+    Twelve,
+    /// FAT16.
+    #[serde(rename = "16")]
+    Sixteen,
+    /// FAT32.
+    #[serde(rename = "32")]
+    ThirtyTwo,
+}
+
+/// The kind of FAT by its count of clusters: fewer than 4085 are FAT12, fewer than 65 525 FAT16.
+///
+/// From memory of the FAT specification 1.03, which readers follow. An older SDK text has 4087 and 65 526; formatters
+/// keep away from both.
+pub fn fat_width(clusters: u32) -> FatWidth {
+    match clusters {
+        ..4085 => FatWidth::Twelve,
+        4085..65_525 => FatWidth::Sixteen,
+        _ => FatWidth::ThirtyTwo,
+    }
+}
+
+/// The cluster size in bytes that formatting a FAT16 partition of this size picks by default; `None` outside the table
+/// (under 33 MB and from 4096 MB on). MB are of 1 048 576 bytes, as the table's source counts.
+///
+/// Source: MSDN aa364045. From 2048 MB on (64 KiB) with Windows NT only.
+pub fn default_cluster_bytes(partition_bytes: u64) -> Option<u32> {
+    let mib = partition_bytes >> 20;
+    Some(match mib {
+        33..=64 => 1 << 10,
+        65..=128 => 2 << 10,
+        129..=256 => 4 << 10,
+        257..=512 => 8 << 10,
+        513..=1023 => 16 << 10,
+        1024..=2047 => 32 << 10,
+        2048..=4095 => 64 << 10,
+        _ => return None,
+    })
+}

@@ -1,0 +1,4 @@
+//! Published check values, each with its source beside it.
+#![allow(clippy::unwrap_used)]
+
+mod connectors;
