@@ -2,6 +2,8 @@
 
 pub mod capacitor;
 pub mod clock;
+pub mod colour;
+pub mod corrosion;
 pub mod drive;
 pub mod source;
 pub mod span;

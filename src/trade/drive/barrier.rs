@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Geometry;
+use crate::text;
 use crate::trade::Source;
 
 /// A capacity beyond which something goes wrong.
@@ -45,8 +46,8 @@ pub fn barriers() -> Vec<Barrier> {
     vec![
         plain(
             65_535 * 512,
-            "33 MB",
-            "DOS before 3.31 counts sectors of a partition in 16 bits",
+            text!("33 MB"),
+            text!("DOS before 3.31 counts sectors of a partition in 16 bits"),
             "",
             Source::memory("DOS 3 technical reference"),
         ),
@@ -54,42 +55,55 @@ pub fn barriers() -> Vec<Barrier> {
             1024,
             16,
             63,
-            "528 MB",
-            "one geometry for firmware calls and drive: the smaller of both in each figure",
-            "One page gives 1024 × 255 × 63 for 504 MiB; it is 16 heads.",
+            text!("528 MB"),
+            text!("one geometry for firmware calls and drive: the smaller of both in each figure"),
+            text!("One page gives 1024 × 255 × 63 for 504 MiB; it is 16 heads."),
         ),
-        chs(4092, 16, 63, "2.1 GB, clip jumper", "drives jumpered to 4092 cylinders for firmware that hangs above", ""),
+        chs(
+            4092,
+            16,
+            63,
+            text!("2.1 GB, clip jumper"),
+            text!("drives jumpered to 4092 cylinders for firmware that hangs above"),
+            "",
+        ),
         chs(
             4095,
             16,
             63,
-            "2.1 GB",
-            "12 bits for the cylinders in the set-up memory",
-            "Other sources count 4096 cylinders: 2 113 929 216 bytes.",
+            text!("2.1 GB"),
+            text!("12 bits for the cylinders in the set-up memory"),
+            text!("Other sources count 4096 cylinders: 2 113 929 216 bytes."),
         ),
-        plain(1 << 31, "2.1 GB, FAT16", "FAT16 with clusters of 32 KiB", "", Source::published("MSDN aa364045")),
+        plain(
+            1 << 31,
+            text!("2.1 GB, FAT16"),
+            text!("FAT16 with clusters of 32 KiB"),
+            "",
+            Source::published("MSDN aa364045"),
+        ),
         Barrier {
             exact: false,
             ..plain(
                 3_277_000_000,
-                "3.3 GB",
-                "one firmware's set-up locks up above 3277 MB",
-                "Also called the 3.2 GB limit.",
+                text!("3.3 GB"),
+                text!("one firmware's set-up locks up above 3277 MB"),
+                text!("Also called the 3.2 GB limit."),
                 HOWTO,
             )
         },
-        chs(8192, 16, 63, "4.2 GB", "translation by doubling heads; 256 heads are too many for DOS", ""),
-        chs(1024, 240, 63, "7.9 GB", "translation by doubling from 15 heads", ""),
-        chs(1024, 255, 63, "8.4 GB", "firmware calls with 1024 cylinders, and DOS with 255 heads", ""),
-        chs(16_383, 16, 63, "8.4 GB, reported geometry", "the largest geometry that drives report", ""),
-        chs(1024, 256, 63, "8.5 GB", "24 bits of cylinder, head and sector in firmware calls", ""),
-        chs(65_535, 16, 63, "33.8 GB", "16 bits for the cylinders in firmware of the late nineties", ""),
-        chs(65_536, 16, 255, "137 GB, cylinders", "largest geometry of the ATA interface", ""),
-        plain(1 << 37, "137 GB", "28 bits of linear address in the ATA interface", "", ATA),
+        chs(8192, 16, 63, text!("4.2 GB"), text!("translation by doubling heads; 256 heads are too many for DOS"), ""),
+        chs(1024, 240, 63, text!("7.9 GB"), text!("translation by doubling from 15 heads"), ""),
+        chs(1024, 255, 63, text!("8.4 GB"), text!("firmware calls with 1024 cylinders, and DOS with 255 heads"), ""),
+        chs(16_383, 16, 63, text!("8.4 GB, reported geometry"), text!("the largest geometry that drives report"), ""),
+        chs(1024, 256, 63, text!("8.5 GB"), text!("24 bits of cylinder, head and sector in firmware calls"), ""),
+        chs(65_535, 16, 63, text!("33.8 GB"), text!("16 bits for the cylinders in firmware of the late nineties"), ""),
+        chs(65_536, 16, 255, text!("137 GB, cylinders"), text!("largest geometry of the ATA interface"), ""),
+        plain(1 << 37, text!("137 GB"), text!("28 bits of linear address in the ATA interface"), "", ATA),
         plain(
             1 << 41,
-            "2.2 TB",
-            "32 bits of linear address in the partition table",
+            text!("2.2 TB"),
+            text!("32 bits of linear address in the partition table"),
             "",
             Source::published("a drive maker's manual, as 2.2 TB; bytes recomputed"),
         ),

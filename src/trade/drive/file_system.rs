@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Geometry;
+use crate::text;
 use crate::trade::Source;
 
 /// A file system as one family of systems uses it.
@@ -38,54 +39,54 @@ pub fn file_systems() -> Vec<FileSystem> {
     vec![
         row(
             "fat16-dos-3.0",
-            "FAT16, DOS 3.0 to 3.30",
+            text!("FAT16, DOS 3.0 to 3.30"),
             65_535 * 512,
             Some(Geometry::new(1024, 16, 63).bytes()),
-            "More than one partition from DOS 3.30 on.",
+            text!("More than one partition from DOS 3.30 on."),
             Source::memory(
                 "DOS 3 technical reference; FAT16 in 3.0, large sectors counts in 3.31: sagapedia, File Allocation Table",
             ),
         ),
         row(
             "fat16-dos-3.31",
-            "FAT16, DOS 3.31 to 6.22",
+            text!("FAT16, DOS 3.31 to 6.22"),
             1 << 31,
             CALLS,
-            "Clusters grow to 32 KiB: many small files waste much.",
+            text!("Clusters grow to 32 KiB: many small files waste much."),
             MICROSOFT,
         ),
-        row("fat16-windows-95", "FAT16, Windows 95 and later", 1 << 31, None, "", MICROSOFT),
+        row("fat16-windows-95", text!("FAT16, Windows 95 and later"), 1 << 31, None, "", MICROSOFT),
         row(
             "fat16-64k",
-            "FAT16 with 64 KiB clusters, Windows NT",
+            text!("FAT16 with 64 KiB clusters, Windows NT"),
             1 << 32,
             None,
-            "DOS cannot read clusters of 64 KiB.",
+            text!("DOS cannot read clusters of 64 KiB."),
             MICROSOFT,
         ),
         row(
             "fat32",
-            "FAT32, Windows 95 OSR2 and later",
+            text!("FAT32, Windows 95 OSR2 and later"),
             TABLE,
             Some(1 << 37),
-            "Windows 98's own checking tools stop near 127 GiB, its FDISK shows drives above 64 GiB wrongly.",
+            text!("Windows 98's own checking tools stop near 127 GiB, its FDISK shows drives above 64 GiB wrongly."),
             Source::memory("Microsoft knowledge base; FAT32 in OSR2: sagapedia, File Allocation Table"),
         ),
-        row("hpfs", "HPFS", 1 << 36, None, "", Source::memory("OS/2 Warp documentation")),
+        row("hpfs", text!("HPFS"), 1 << 36, None, "", Source::memory("OS/2 Warp documentation")),
         row(
             "ntfs",
-            "NTFS, Windows NT",
+            text!("NTFS, Windows NT"),
             TABLE,
             None,
-            "Windows NT 4 cannot start from beyond the first 7.8 GiB.",
+            text!("Windows NT 4 cannot start from beyond the first 7.8 GiB."),
             Source::memory("Microsoft knowledge base; the partition table sets the limit"),
         ),
         row(
             "ext2",
-            "ext2, Linux",
+            text!("ext2, Linux"),
             TABLE,
             None,
-            "An old boot loader must find its kernel below cylinder 1024.",
+            text!("An old boot loader must find its kernel below cylinder 1024."),
             Source::memory(
                 "kernel documentation; the partition table sets the limit. Boot loader: Large Disk HOWTO 2.2x",
             ),

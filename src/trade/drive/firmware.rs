@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Geometry;
+use crate::text;
 use crate::trade::Source;
 
 /// What a drive beyond the limit does.
@@ -32,13 +33,16 @@ pub struct Firmware {
     pub source: Source,
 }
 
+/// Key of the firmware that hands the drive's own geometry on.
+pub(super) const UNTRANSLATED: &str = "untranslated";
+
 const HOWTO: Source = Source::published("Large Disk HOWTO 2.2x, history of BIOS and IDE limits");
 
 /// All classes, the most limited first.
 pub fn firmwares() -> Vec<Firmware> {
-    const ANOTHER_WAY: &str =
-        "A controller with its own firmware, newer board firmware, or a drive manager on the drive.";
-    const JUMPER: &str = "A clip jumper on the drive, a smaller drive, or newer firmware.";
+    let another_way =
+        text!("A controller with its own firmware, newer board firmware, or a drive manager on the drive.");
+    let jumper = text!("A clip jumper on the drive, a smaller drive, or newer firmware.");
     let row = |id, label, geometry: Geometry, beyond, remedy| Firmware {
         id,
         label,
@@ -48,49 +52,67 @@ pub fn firmwares() -> Vec<Firmware> {
         source: HOWTO,
     };
     vec![
-        row("untranslated", "no translation (to about 1994)", Geometry::new(1024, 16, 63), Beyond::Clips, ANOTHER_WAY),
-        row("cylinders-12-bit", "4095 cylinders (to about 1996)", Geometry::new(4095, 16, 63), Beyond::Fails, JUMPER),
+        row(
+            UNTRANSLATED,
+            text!("no translation (to about 1994)"),
+            Geometry::new(1024, 16, 63),
+            Beyond::Clips,
+            another_way,
+        ),
+        row(
+            "cylinders-12-bit",
+            text!("4095 cylinders (to about 1996)"),
+            Geometry::new(4095, 16, 63),
+            Beyond::Fails,
+            jumper,
+        ),
         Firmware {
             most_bytes: Some(3_277_000_000),
-            ..row("locks-3.2gb", "set-up locks up above 3277 MB", Geometry::new(1, 1, 1), Beyond::Fails, JUMPER)
+            ..row("locks-3.2gb", text!("set-up locks up above 3277 MB"), Geometry::new(1, 1, 1), Beyond::Fails, jumper)
         },
         row(
             "heads-doubled",
-            "\"large\" translation up to 128 heads (to about 1997)",
+            text!("\"large\" translation up to 128 heads (to about 1997)"),
             Geometry::new(1024, 128, 63),
             Beyond::Fails,
-            "Choose assisted translation where the set-up has it; else a drive manager or a smaller drive.",
+            text!("Choose assisted translation where the set-up has it; else a drive manager or a smaller drive."),
         ),
         row(
             "heads-240",
-            "\"large\" translation up to 240 heads",
+            text!("\"large\" translation up to 240 heads"),
             Geometry::new(1024, 240, 63),
             Beyond::Clips,
-            ANOTHER_WAY,
+            another_way,
         ),
         row(
             "assisted",
-            "assisted translation (\"LBA\") without extended calls (to about 1998)",
+            text!("assisted translation (\"LBA\") without extended calls (to about 1998)"),
             Geometry::new(1024, 255, 63),
             Beyond::Clips,
-            ANOTHER_WAY,
+            another_way,
         ),
         row(
             "cylinders-16-bit",
-            "extended calls, 65 535 cylinders (to about 1999)",
+            text!("extended calls, 65 535 cylinders (to about 1999)"),
             Geometry::new(65_535, 16, 63),
             Beyond::Fails,
-            JUMPER,
+            jumper,
         ),
         Firmware {
             most_bytes: Some(1 << 37),
             source: Source::published("PC Magazine encyclopedia, hard disk capacity barriers"),
-            ..row("lba-28", "28-bit addresses (to about 2002)", Geometry::new(1, 1, 1), Beyond::Clips, ANOTHER_WAY)
+            ..row(
+                "lba-28",
+                text!("28-bit addresses (to about 2002)"),
+                Geometry::new(1, 1, 1),
+                Beyond::Clips,
+                another_way,
+            )
         },
         Firmware {
             most_bytes: None,
             source: Source::memory("ATA/ATAPI-6"),
-            ..row("lba-48", "48-bit addresses", Geometry::new(1, 1, 1), Beyond::Clips, "")
+            ..row("lba-48", text!("48-bit addresses"), Geometry::new(1, 1, 1), Beyond::Clips, "")
         },
     ]
 }

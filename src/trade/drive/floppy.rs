@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::SECTOR_BYTES;
+use crate::text;
 use crate::trade::Source;
 
 /// A format that a floppy drive reads and writes.
@@ -43,8 +44,9 @@ pub fn floppy_formats() -> Vec<FloppyFormat> {
     const PC_GUIDE: Source =
         Source::published("PC Guide, floppy disk media geometry; coercivity: Wikipedia, Floppy disk variants");
     const EARLY: Source = Source::memory("DOS technical reference");
-    const HALF_TRACKS: &str =
-        "Written in a 1.2M drive its tracks are half as wide: a 360K drive may then read old and new data mixed.";
+    let half_tracks = text!(
+        "Written in a 1.2M drive its tracks are half as wide: a 360K drive may then read old and new data mixed."
+    );
     let row = |name, inches, tracks, sides, sectors, coercivity_oe, note, source| FloppyFormat {
         name,
         inches,
@@ -59,9 +61,9 @@ pub fn floppy_formats() -> Vec<FloppyFormat> {
         row("160K", 5.25, 40, 1, 8, 300, "", EARLY),
         row("180K", 5.25, 40, 1, 9, 300, "", EARLY),
         row("320K", 5.25, 40, 2, 8, 300, "", EARLY),
-        row("360K", 5.25, 40, 2, 9, 300, HALF_TRACKS, PC_GUIDE),
+        row("360K", 5.25, 40, 2, 9, 300, half_tracks, PC_GUIDE),
         row("720K", 3.5, 80, 2, 9, 600, "", PC_GUIDE),
-        row("1.2M", 5.25, 80, 2, 15, 600, "Turns at 360 rpm, the others at 300.", PC_GUIDE),
+        row("1.2M", 5.25, 80, 2, 15, 600, text!("Turns at 360 rpm, the others at 300."), PC_GUIDE),
         row("1.44M", 3.5, 80, 2, 18, 750, "", PC_GUIDE),
         row("2.88M", 3.5, 80, 2, 36, 900, "", PC_GUIDE),
     ]

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::firmware::{Beyond, Firmware};
+use super::firmware::{Beyond, Firmware, UNTRANSLATED};
 use super::{Capacity, FileSystem, Geometry, SECTOR_BYTES, assisted, doubled, identify};
 use crate::text;
 
@@ -48,12 +48,24 @@ pub struct DriveVerdict {
     pub remarks: Vec<String>,
 }
 
-/// Judges a drive of `bytes` bytes. Without a file system the firmware alone decides.
-pub fn judge(bytes: u64, firmware: &Firmware, file_system: Option<&FileSystem>) -> DriveVerdict {
+/// Judges a drive of `bytes` bytes. Its own geometry matters where an old drive has fewer than 16 heads or 63
+/// sectors a track; without one it is taken to report what ATA drives of its size do. Without a file system the
+/// firmware alone decides.
+pub fn judge(
+    bytes: u64,
+    geometry: Option<Geometry>,
+    firmware: &Firmware,
+    file_system: Option<&FileSystem>,
+) -> DriveVerdict {
     let mut remarks = Vec::new();
     let mut seen = bytes;
     let mut usable = true;
-    if let Some(most) = firmware.most_bytes.filter(|most| bytes > *most) {
+    let reported = geometry.unwrap_or_else(|| identify(bytes / SECTOR_BYTES));
+    let firmware_bytes = match geometry {
+        Some(own) if firmware.id == UNTRANSLATED => Some(untranslated(own).bytes()),
+        _ => firmware.most_bytes,
+    };
+    if let Some(most) = firmware_bytes.filter(|most| bytes > *most) {
         let limit = Capacity::of(most).said();
         match firmware.beyond {
             Beyond::Clips => {
@@ -65,17 +77,17 @@ pub fn judge(bytes: u64, firmware: &Firmware, file_system: Option<&FileSystem>) 
                 remarks.push(text!("The firmware hangs or fails with more than {limit}.", limit = limit));
             }
         }
-        remarks.push(crate::text::say(firmware.remedy).to_owned());
+        remarks.push(firmware.remedy.to_owned());
     }
     if let Some((system, most)) = file_system.and_then(|system| Some((system, system.drive_bytes?)))
         && seen > most
     {
         seen = most;
-        let (label, limit) = (crate::text::say(system.label), Capacity::of(most).said());
+        let (label, limit) = (system.label, Capacity::of(most).said());
         remarks.push(text!("{system} reaches {limit} of a drive.", system = label, limit = limit));
     }
     if let Some(system) = file_system.filter(|system| !system.note.is_empty()) {
-        remarks.push(crate::text::say(system.note).to_owned());
+        remarks.push(system.note.to_owned());
     }
     let outcome = if !usable {
         Outcome::NotUsable
@@ -88,15 +100,18 @@ pub fn judge(bytes: u64, firmware: &Firmware, file_system: Option<&FileSystem>) 
         let largest_bytes = system.partition_bytes.min(seen);
         Partitions { largest_bytes, least_count: if largest_bytes == 0 { 0 } else { seen.div_ceil(largest_bytes) } }
     });
-    let sectors = bytes / SECTOR_BYTES;
-    let reported = identify(sectors);
     let shown = if usable { shown_by(firmware, seen / SECTOR_BYTES, reported) } else { None };
     DriveVerdict { outcome, capacity: Capacity::of(bytes), reported, shown, partitions, remarks }
 }
 
+/// What is left of a geometry that goes to firmware calls and drive alike: 1024 cylinders, 16 heads, 63 sectors.
+fn untranslated(own: Geometry) -> Geometry {
+    Geometry { cylinders: own.cylinders.min(1024), heads: own.heads.min(16), sectors: own.sectors.min(63) }
+}
+
 fn shown_by(firmware: &Firmware, seen_sectors: u64, reported: Geometry) -> Option<Geometry> {
     match firmware.id {
-        "untranslated" => Some(Geometry { cylinders: reported.cylinders.min(1024), ..reported }),
+        UNTRANSLATED => Some(untranslated(reported)),
         "heads-doubled" => doubled(reported, false),
         "heads-240" => doubled(identify(seen_sectors), true),
         _ => Some(assisted(seen_sectors)),

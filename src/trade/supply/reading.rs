@@ -169,14 +169,14 @@ pub fn parse_pairs(text: &str) -> Result<Vec<(Rail, f64)>, String> {
     if pairs.is_empty() { Err(text!("no reading given").to_owned()) } else { Ok(pairs) }
 }
 
-/// Splits `5=4.93,12=11.8` at the comma that starts a new pair: one followed by an `=` before the next comma.
+/// Splits `5=4.93,12=11.8` at the comma that starts a new pair: one between two `=`, the next before another comma.
 fn split_at_list_commas(piece: &str) -> Vec<&str> {
     let mut parts = Vec::new();
     let mut start = 0;
     for (at, _) in piece.match_indices(',') {
         let after = &piece[at + 1..];
         let next = after.find(',').unwrap_or(after.len());
-        if after[..next].contains('=') {
+        if piece[start..at].contains('=') && after[..next].contains('=') {
             parts.push(&piece[start..at]);
             start = at + 1;
         }
