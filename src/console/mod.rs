@@ -3,6 +3,7 @@
 //! A command returns its whole answer as text ([`Answer`]); [`run`] prints it. Exit codes: 0 answered, 1 it failed
 //! and the reason stands on stderr, 2 wrong usage (clap's own).
 
+mod read;
 mod work_out;
 
 use std::io::Write;
@@ -31,6 +32,8 @@ struct Arguments {
 /// One command a line; each stands in a file of its own.
 #[derive(Subcommand)]
 enum Command {
+    #[command(subcommand, about = text!("Read what is printed on a part"))]
+    Read(read::Read),
     #[command(subcommand, about = text!("Work out a figure of the trade"))]
     WorkOut(work_out::WorkOut),
 }
@@ -38,6 +41,7 @@ enum Command {
 impl Command {
     fn answer(&self, json: bool) -> Answer {
         match self {
+            Self::Read(read) => read.answer(json),
             Self::WorkOut(work_out) => work_out.answer(json),
         }
     }

@@ -6,6 +6,7 @@ pub mod colour;
 pub mod corrosion;
 pub mod drive;
 pub mod source;
+pub mod date_code;
 pub mod span;
 pub mod supply;
 

@@ -1,0 +1,23 @@
+//! `benchwright read`: what is printed on a part, and what it means. Each kind stands in a file of its own.
+
+mod date_code;
+
+use clap::Subcommand;
+
+use super::Answer;
+use crate::text;
+
+/// One kind of text a variant.
+#[derive(Subcommand)]
+pub enum Read {
+    #[command(about = text!("A date code: every possible reading, best first"))]
+    DateCode(date_code::DateCode),
+}
+
+impl Read {
+    pub fn answer(&self, json: bool) -> Answer {
+        match self {
+            Self::DateCode(date_code) => date_code.answer(json),
+        }
+    }
+}
