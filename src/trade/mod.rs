@@ -4,9 +4,9 @@ pub mod capacitor;
 pub mod clock;
 pub mod colour;
 pub mod corrosion;
+pub mod date_code;
 pub mod drive;
 pub mod source;
-pub mod date_code;
 pub mod span;
 pub mod supply;
 

@@ -1,11 +1,18 @@
-//! Published check values, each with its source beside it.
+//! Figures of the trade against published ones: the source stands beside each check.
+//!
+//! Marks in the tables: *seen* in the named source; *computed* with the named library; *memory* where no source was
+//! at hand.
 #![allow(clippy::unwrap_used)]
 // Published values stand as published.
 #![allow(clippy::unreadable_literal)]
+
+mod chance;
 
 mod clocks;
 mod colour;
 mod connectors;
 mod corrosion;
+mod date_codes;
 mod drives;
+mod joint_dates;
 mod supply;

@@ -5,11 +5,11 @@ use super::found::{Found, Year};
 use super::{Scheme, fiscal, letters, weeks};
 use Part::{Digits, Letters};
 
-/// Gathers every reading of the marking as a whole; where it has none, of the codes that stand in it.
+/// Gathers every reading of the marking as a whole; where it is no date's form, of the codes in it.
 pub(super) fn gather(code: &Code, found: &mut Found) {
     let from = code.label_runs();
     whole(code, from, found);
-    if found.readings.is_empty() && code.count() > 1 {
+    if found.readings.is_empty() && found.faults.is_empty() && code.count() > 1 {
         among_text(code, found);
     }
 }
@@ -19,7 +19,11 @@ fn whole(code: &Code, from: usize, found: &mut Found) {
     let part = |nth: usize| code.part(from + nth);
     // A run too long for a number leaves a gap, and nothing is read over it.
     match (part(0), part(1), part(2), part(3), code.count() - from) {
-        (Some(Letters(b"C" | b"COPYRIGHT")), Some(_), ..) => copyright(code, from, found),
+        (Some(Letters(b"COPYRIGHT")), ..) => copyright(code, from, found),
+        // "C 96", "(C)1996"; joined to a figure or two it is a year letter.
+        (Some(Letters(b"C")), Some(Digits(2 | 4, _)), ..) if !code.is_joined(from + 1) => {
+            copyright(code, from, found);
+        }
         (Some(Digits(..)), ..) if code.copyright => copyright(code, from, found),
         (Some(Digits(digits, number)), None, .., 1) => figures(digits, number, found),
         (Some(Letters(&[letter, sign])), None, .., 1) => letters::letter_month(letter, sign, found),
@@ -258,7 +262,7 @@ fn month_name(word: &[u8]) -> Option<u32> {
         b"NOVEMBER",
         b"DECEMBER",
     ];
-    let known = |name: &&[u8]| *name == word || name[..3] == *word || (word == b"SEPT" && name[..4] == *word);
+    let known = |name: &&[u8]| *name == word || name[..3] == *word || (word == b"SEPT" && name.starts_with(word));
     NAMES.iter().position(known).map(|at| at as u32 + 1)
 }
 

@@ -95,7 +95,8 @@ impl Scheme {
             | (Self::FiscalDay, DriveLabel) => Habit::Usual,
             (Self::YearWeek | Self::WeekYear | Self::YearMonthDay | Self::DayMonthYear | Self::MonthDayYear, _)
             | (Self::DigitWeek, Chip | Capacitor | Other)
-            | (Self::YearMonth | Self::MonthYear, Board | Sticker | Case)
+            | (Self::MonthYear, Board | Sticker | Case)
+            | (Self::YearMonth, Sticker | Case)
             | (Self::YearOrdinal, Sticker | DriveLabel | Case)
             | (Self::LetterWeek, Capacitor)
             | (Self::Year, Board | DriveLabel | Other) => Habit::Seen,
