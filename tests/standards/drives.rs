@@ -243,6 +243,18 @@ fn file_systems_bound_partitions_and_drives() {
     assert_eq!(judge(3 << 30, None, &firmware("cylinders-12-bit"), Some(dos)).partitions, None);
 }
 
+/// HOWTO, "The problem": Linux does not use the firmware once it runs, but starts by it. A firmware that hangs lets
+/// nothing start.
+#[test]
+fn a_system_with_its_own_driver_reaches_past_the_firmware() {
+    let systems = file_systems();
+    let linux = systems.iter().find(|row| row.id == "ext2").unwrap();
+    let verdict = judge(4_311_982_080, None, &firmware("untranslated"), Some(linux));
+    assert_eq!(verdict.outcome, Outcome::SeenWhole);
+    assert!(verdict.remarks.iter().any(|remark| remark.contains("must start from there")));
+    assert_eq!(judge(4_311_982_080, None, &firmware("heads-doubled"), Some(linux)).outcome, Outcome::NotUsable);
+}
+
 /// HOWTO, "Units": 1 MiB is 1 048 576 bytes, 1 GiB 1 073 741 824, 1 TiB 1 099 511 627 776; MB and GB are decimal.
 #[test]
 fn capacities_are_read_in_both_countings() {

@@ -4,7 +4,7 @@
 //! at hand.
 #![allow(clippy::unwrap_used)]
 // Published values stand as published.
-#![allow(clippy::unreadable_literal)]
+#![allow(clippy::unreadable_literal, clippy::approx_constant)]
 
 mod chance;
 

@@ -1,6 +1,11 @@
 //! `benchwright work-out`: figures of the trade. Each kind stands in a file of its own.
 
+mod clock;
+mod colour;
+mod corrosion;
+mod drive;
 mod preferred;
+mod supply;
 
 use clap::Subcommand;
 
@@ -10,14 +15,35 @@ use crate::text;
 /// One kind of figure a variant.
 #[derive(Subcommand)]
 pub enum WorkOut {
+    #[command(about = text!("Core, bus and card clocks from a board's settings, and their risk"))]
+    Clock(clock::Clock),
+    #[command(about = text!("Yellowness and difference of colours in a photograph"))]
+    Colour(colour::Colour),
+    #[command(about = text!("Rust grades from the share of a surface"))]
+    Corrosion(corrosion::Corrosion),
+    #[command(about = text!("What a drive shows on a firmware and a file system"))]
+    Drive(drive::Drive),
     #[command(about = text!("The preferred values next to a value, down and up"))]
     Preferred(preferred::Preferred),
+    #[command(about = text!("Readings of a supply's rails against their limits"))]
+    Supply(supply::Supply),
 }
 
 impl WorkOut {
     pub fn answer(&self, json: bool) -> Answer {
         match self {
+            Self::Clock(clock) => clock.answer(json),
+            Self::Colour(colour) => colour.answer(json),
+            Self::Corrosion(corrosion) => corrosion.answer(json),
+            Self::Drive(drive) => drive.answer(json),
             Self::Preferred(preferred) => preferred.answer(json),
+            Self::Supply(supply) => supply.answer(json),
         }
     }
+}
+
+/// A figure as a person types it, with a decimal point or comma.
+fn figure(typed: &str) -> anyhow::Result<f64> {
+    let read = typed.trim().replace(',', ".").parse::<f64>().ok().filter(|figure| figure.is_finite());
+    read.ok_or_else(|| anyhow::anyhow!(text!("\"{text}\" is no number", text = typed)))
 }

@@ -20,6 +20,8 @@ pub struct Board {
     pub has_pci: bool,
     /// Whether there is AGP at all.
     pub has_agp: bool,
+    /// ISA by PCI, or by the bus where there is no PCI; `None` where not known.
+    pub isa: Option<Ratio>,
     /// Highest bus clock the board is specified for, in MHz.
     pub specified_bus_mhz: Option<f64>,
 }
@@ -78,7 +80,7 @@ pub fn table(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> V
         for &multiplier in &multipliers {
             for &pci in &pcis {
                 for &agp in &agps {
-                    let settings = Settings { bus_mhz, multiplier, pci, agp, isa: None, cache: processor.cache };
+                    let settings = Settings { bus_mhz, multiplier, pci, agp, isa: board.isa, cache: processor.cache };
                     rows.push(row(settings, &specified));
                 }
             }

@@ -17,6 +17,9 @@ pub struct FileSystem {
     pub partition_bytes: u64,
     /// Most of a drive that its systems can reach, in bytes; `None` where the firmware alone decides.
     pub drive_bytes: Option<u64>,
+    /// Whether its systems reach the drive past the firmware once they run, as Linux does (Large Disk HOWTO 2.2x); they
+    /// still start from what the firmware sees.
+    pub own_driver: bool,
     /// What to look out for; empty when nothing.
     pub note: &'static str,
     /// Where it stands.
@@ -33,6 +36,7 @@ pub fn file_systems() -> Vec<FileSystem> {
         label,
         partition_bytes,
         drive_bytes,
+        own_driver: matches!(id, "hpfs" | "ntfs" | "ext2"),
         note,
         source,
     };
@@ -72,12 +76,12 @@ pub fn file_systems() -> Vec<FileSystem> {
             text!("Windows 98's own checking tools stop near 127 GiB, its FDISK shows drives above 64 GiB wrongly."),
             Source::memory("Microsoft knowledge base; FAT32 in OSR2: sagapedia, File Allocation Table"),
         ),
-        row("hpfs", text!("HPFS"), 1 << 36, None, "", Source::memory("OS/2 Warp documentation")),
+        row("hpfs", text!("HPFS"), 1 << 36, Some(1 << 37), "", Source::memory("OS/2 Warp documentation")),
         row(
             "ntfs",
             text!("NTFS, Windows NT"),
             TABLE,
-            None,
+            Some(1 << 37),
             text!("Windows NT 4 cannot start from beyond the first 7.8 GiB."),
             Source::memory("Microsoft knowledge base; the partition table sets the limit"),
         ),

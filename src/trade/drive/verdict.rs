@@ -68,6 +68,12 @@ pub fn judge(
     if let Some(most) = firmware_bytes.filter(|most| bytes > *most) {
         let limit = Capacity::of(most).said();
         match firmware.beyond {
+            Beyond::Clips if file_system.is_some_and(|system| system.own_driver) => {
+                remarks.push(text!(
+                    "The firmware reaches {limit}; the running system reaches past it, but must start from there.",
+                    limit = limit
+                ));
+            }
             Beyond::Clips => {
                 seen = most;
                 remarks.push(text!("The firmware reaches {limit}.", limit = limit));

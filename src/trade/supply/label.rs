@@ -29,6 +29,8 @@ pub struct Combined {
 /// A label as printed.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Label {
+    /// Key on the console.
+    pub id: String,
     /// What it is the label of.
     pub name: String,
     /// Rails with their ratings.
@@ -126,6 +128,7 @@ pub fn labels() -> Vec<Label> {
     const ATX12V: Source = Source::published("ATX12V power supply design guide 2.0");
     let rating = |rail, least_a, most_a| RailRating { rail, least_a, most_a };
     let class = |watts: f64, v12_a, v5_a, v3_a| Label {
+        id: format!("atx12v-{watts}"),
         name: text!("ATX12V, {watts} W class", watts = watts),
         rails: vec![
             rating(Rail::Plus12, 2.0, v12_a),
@@ -139,6 +142,7 @@ pub fn labels() -> Vec<Label> {
     };
     vec![
         Label {
+            id: "desktop-145".to_owned(),
             name: text!("145 W desktop supply, about 1998").to_owned(),
             rails: vec![
                 rating(Rail::Plus5, 1.5, 18.0),
