@@ -89,7 +89,7 @@ fn ratios(typed: &[String]) -> anyhow::Result<Vec<Ratio>> {
 
 fn said(row: &Row) -> String {
     let clocks = &row.clocks;
-    let mhz = |clock: f64| format!("{:.1}", clock);
+    let mhz = |clock: f64| format!("{clock:.1}");
     let mut line = text!(
         "{bus} × {multiplier} = {core} MHz: {reach}",
         bus = mhz(clocks.bus_mhz),
