@@ -1,12 +1,16 @@
 //! The trade's tables as typed, checked data: what a survey asks, what an answer raises, what work a finding calls
 //! for, which proofs a kind needs. Code holds mechanisms, tables hold the trade.
 
+mod check;
 pub mod connectors;
+mod load;
+mod lookup;
+mod order;
 mod table_error;
 mod types;
 
 pub use connectors::{Connector, Connectors};
-pub use table_error::TableError;
+pub use table_error::{TableError, TableErrors};
 pub use types::{
     AnswerRule, FigureBound, FigureRule, FindingRule, KindRule, Paper, ProofRule, Question, Rules, Sitting, WorkRule,
 };

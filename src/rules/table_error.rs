@@ -1,7 +1,10 @@
 //! Why a rule table was refused: file, line and reason.
 
+use std::fmt;
+use std::sync::Arc;
+
 /// A rule table that cannot be used; nothing of it is taken over.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, thiserror::Error)]
 #[error("{file}, line {line}: {reason}")]
 pub struct TableError {
     /// The table's file name as given to the loader.
@@ -24,5 +27,42 @@ impl TableError {
     pub fn toml(file: &str, text: &str, error: &toml::de::Error) -> Self {
         let offset = error.span().map_or(0, |span| span.start);
         Self::at(file, text, offset, error.message())
+    }
+}
+
+/// Everything that was found wrong, by file and line.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub struct TableErrors(pub Vec<TableError>);
+
+impl fmt::Display for TableErrors {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (index, error) in self.0.iter().enumerate() {
+            if index > 0 {
+                writeln!(f)?;
+            }
+            write!(f, "{error}")?;
+        }
+        Ok(())
+    }
+}
+
+/// Where a row stands: its file and the byte that it begins at.
+#[derive(Clone, Debug)]
+pub(super) struct At {
+    pub file: Arc<str>,
+    pub text: Arc<str>,
+    pub offset: usize,
+}
+
+impl At {
+    /// A fault of the whole row.
+    pub fn error(&self, reason: impl Into<String>) -> TableError {
+        TableError::at(&self.file, &self.text, self.offset, reason)
+    }
+
+    /// A fault of a word that stands in the row: on its line, as near as the text tells.
+    pub fn error_at(&self, word: &str, reason: impl Into<String>) -> TableError {
+        let further = self.text.get(self.offset..).and_then(|row| row.find(&format!("\"{word}\"")));
+        TableError::at(&self.file, &self.text, self.offset + further.unwrap_or(0), reason)
     }
 }

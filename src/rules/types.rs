@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use serde::Deserialize;
 
+use super::lookup::Index;
 use crate::record::{CapacitorState, Competence, Dielectric, Hold, Kind, Nature, Severity};
 
 /// All tables, checked against each other.
@@ -19,6 +20,7 @@ pub struct Rules {
     pub sittings: Vec<Arc<Sitting>>,
     pub proofs: Vec<Arc<ProofRule>>,
     pub kinds: Vec<Arc<KindRule>>,
+    pub(super) index: Arc<Index>,
 }
 
 /// What a survey asks some kinds of part.

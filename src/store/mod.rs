@@ -1,1 +1,5 @@
-//! (see lib.rs)
+//! Where it is kept: SQLite, photograph files, changes, history and undo, exchange documents.
+
+mod own_tables;
+
+pub use own_tables::{OwnTablesError, own_tables};

@@ -1,0 +1,259 @@
+//! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
+//!
+//! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[proof]]` and `[[kind]]`. In
+//! the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
+//! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
+//! with its mentions in `after`, `proven_by` and `voids`. A finding that answers still raise cannot be taken away.
+
+use std::collections::{HashMap, HashSet};
+use std::sync::OnceLock;
+
+use serde::de::DeserializeOwned;
+use sha2::{Digest, Sha256};
+use toml::Spanned;
+use toml::de::{DeTable, DeValue, ValueDeserializer};
+
+use super::table_error::At;
+use super::{FindingRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule};
+use super::{check, lookup, order};
+use crate::record::Word;
+use crate::text;
+
+/// The tables that ship with the program.
+const SHIPPED: &[(&str, &str)] = &[
+    ("kinds.toml", include_str!("../../resources/rules/kinds.toml")),
+    ("findings.toml", include_str!("../../resources/rules/findings.toml")),
+    ("questions/boards.toml", include_str!("../../resources/rules/questions/boards.toml")),
+    ("questions/supplies.toml", include_str!("../../resources/rules/questions/supplies.toml")),
+    ("questions/drives.toml", include_str!("../../resources/rules/questions/drives.toml")),
+    ("work/sittings.toml", include_str!("../../resources/rules/work/sittings.toml")),
+    ("work/cells.toml", include_str!("../../resources/rules/work/cells.toml")),
+    ("work/capacitors.toml", include_str!("../../resources/rules/work/capacitors.toml")),
+    ("work/boards.toml", include_str!("../../resources/rules/work/boards.toml")),
+    ("work/supplies.toml", include_str!("../../resources/rules/work/supplies.toml")),
+    ("work/disks.toml", include_str!("../../resources/rules/work/disks.toml")),
+    ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
+];
+
+/// A row and where it stands.
+#[derive(Debug)]
+pub(super) struct Row<T> {
+    pub value: T,
+    pub at: At,
+}
+
+/// All tables as read, before they are checked against each other.
+#[derive(Debug, Default)]
+pub(super) struct Tables {
+    pub questions: Vec<Row<Question>>,
+    pub findings: Vec<Row<FindingRule>>,
+    pub work: Vec<Row<WorkRule>>,
+    pub sittings: Vec<Row<Sitting>>,
+    pub proofs: Vec<Row<ProofRule>>,
+    pub kinds: Vec<Row<KindRule>>,
+}
+
+/// A kind of row: the table it stands in and what names it.
+trait TableRow: DeserializeOwned {
+    const TABLE: &'static str;
+    fn name(&self) -> &str;
+    fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>>;
+}
+
+macro_rules! table_rows {
+    ($($row:ident $table:literal $rows:ident;)+) => {
+        $(impl TableRow for $row {
+            const TABLE: &'static str = $table;
+            fn name(&self) -> &str { &self.name }
+            fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>> { &mut tables.$rows }
+        })+
+    };
+}
+
+table_rows! {
+    Question "question" questions;
+    FindingRule "finding" findings;
+    WorkRule "work" work;
+    Sitting "sitting" sittings;
+    ProofRule "proof" proofs;
+}
+
+impl TableRow for KindRule {
+    const TABLE: &'static str = "kind";
+    fn name(&self) -> &str {
+        self.kind.name()
+    }
+    fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>> {
+        &mut tables.kinds
+    }
+}
+
+impl Rules {
+    /// The tables that ship with the program; read once.
+    pub fn shipped() -> Self {
+        static RULES: OnceLock<Rules> = OnceLock::new();
+        RULES.get_or_init(|| Self::with_own(&[]).expect("a test proves that the shipped tables hold")).clone()
+    }
+
+    /// The shipped tables with the user's own, each as (file name, content), laid over them.
+    ///
+    /// # Errors
+    /// Everything wrong in the tables, with file, line and reason.
+    pub fn with_own(own: &[(String, String)]) -> Result<Self, TableErrors> {
+        let shipped: Vec<_> = SHIPPED.iter().map(|(file, content)| ((*file).into(), (*content).into())).collect();
+        Self::layered(&[&shipped, own])
+    }
+
+    /// These tables alone, without the shipped ones.
+    ///
+    /// # Errors
+    /// Everything wrong in the tables, with file, line and reason.
+    pub fn of(tables: &[(String, String)]) -> Result<Self, TableErrors> {
+        Self::layered(&[tables])
+    }
+
+    fn layered(layers: &[&[(String, String)]]) -> Result<Self, TableErrors> {
+        let mut tables = Tables::default();
+        let mut errors = Vec::new();
+        let mut hash = Sha256::new();
+        for layer in layers {
+            let mut read = Layer::default();
+            for (file, content) in *layer {
+                for piece in [file, content] {
+                    hash.update(piece.len().to_le_bytes());
+                    hash.update(piece);
+                }
+                read.file(&At { file: file.as_str().into(), text: content.as_str().into(), offset: 0 }, &mut errors);
+            }
+            read.lay_over(&mut tables, &mut errors);
+        }
+        // A row that could not be read would make every mention of it look wrong too.
+        if errors.is_empty() {
+            check::check(&tables, &mut errors);
+            tables.work = order::sorted(tables.work, &mut errors);
+        }
+        if !errors.is_empty() {
+            errors.sort();
+            errors.dedup();
+            return Err(TableErrors(errors));
+        }
+        let digest = hash.finalize();
+        let version = digest.iter().take(8).fold(0, |version, byte| version << 8 | u64::from(*byte));
+        Ok(lookup::rules(version, tables))
+    }
+}
+
+/// A row that takes one away.
+#[derive(Debug)]
+struct Removal {
+    table: &'static str,
+    name: String,
+    at: At,
+}
+
+/// The files of one layer: the shipped ones, or the user's own.
+#[derive(Debug, Default)]
+struct Layer {
+    tables: Tables,
+    removals: Vec<Removal>,
+}
+
+impl Layer {
+    fn file(&mut self, top: &At, errors: &mut Vec<TableError>) {
+        let (document, wrong) = DeTable::parse_recoverable(&top.text);
+        errors.extend(wrong.iter().map(|error| TableError::toml(&top.file, &top.text, error)));
+        if !wrong.is_empty() {
+            return;
+        }
+        for (table, rows) in document.into_inner() {
+            let at = At { offset: table.span().start, ..top.clone() };
+            match table.get_ref().as_ref() {
+                Question::TABLE => self.rows::<Question>(&at, rows, errors),
+                FindingRule::TABLE => self.rows::<FindingRule>(&at, rows, errors),
+                WorkRule::TABLE => self.rows::<WorkRule>(&at, rows, errors),
+                Sitting::TABLE => self.rows::<Sitting>(&at, rows, errors),
+                ProofRule::TABLE => self.rows::<ProofRule>(&at, rows, errors),
+                KindRule::TABLE => self.rows::<KindRule>(&at, rows, errors),
+                other => errors.push(at.error(text!("there is no table `{table}`", table = other))),
+            }
+        }
+    }
+
+    fn rows<T: TableRow>(&mut self, top: &At, rows: Spanned<DeValue>, errors: &mut Vec<TableError>) {
+        let DeValue::Array(rows) = rows.into_inner() else {
+            errors.push(top.error(text!("rows begin with [[{table}]], in double brackets", table = T::TABLE)));
+            return;
+        };
+        for row in rows {
+            let at = At { offset: row.span().start, ..top.clone() };
+            match row.get_ref().as_table() {
+                Some(table) if table.contains_key("remove") => match removed_name(table) {
+                    Some(name) => self.removals.push(Removal { table: T::TABLE, name, at }),
+                    None => errors.push(at.error(text!("a row that removes holds `name` and `remove = true` alone"))),
+                },
+                _ => match T::deserialize(ValueDeserializer::from(row)) {
+                    Ok(value) => T::rows(&mut self.tables).push(Row { value, at }),
+                    Err(error) => {
+                        let offset = error.span().map_or(at.offset, |span| span.start);
+                        errors.push(At { offset, ..at }.error(error.message().trim().replace('\n', ", ")));
+                    }
+                },
+            }
+        }
+    }
+
+    fn lay_over(mut self, base: &mut Tables, errors: &mut Vec<TableError>) {
+        lay_rows::<Question>(&mut self, base, errors);
+        lay_rows::<FindingRule>(&mut self, base, errors);
+        let work = lay_rows::<WorkRule>(&mut self, base, errors);
+        lay_rows::<Sitting>(&mut self, base, errors);
+        let proofs = lay_rows::<ProofRule>(&mut self, base, errors);
+        lay_rows::<KindRule>(&mut self, base, errors);
+        for row in &mut base.work {
+            row.value.after.retain(|name| !work.contains(name));
+            row.value.proven_by.retain(|name| !proofs.contains(name));
+            row.value.voids.retain(|name| !proofs.contains(name));
+        }
+    }
+}
+
+/// Lays one table of a layer over what lies below; gives the names it took away.
+fn lay_rows<T: TableRow>(layer: &mut Layer, base: &mut Tables, errors: &mut Vec<TableError>) -> HashSet<String> {
+    let below = T::rows(base);
+    let places: HashMap<String, usize> =
+        below.iter().enumerate().map(|(index, row)| (row.value.name().to_owned(), index)).collect();
+    let mut seen = HashSet::new();
+    for row in T::rows(&mut layer.tables).drain(..) {
+        let name = row.value.name().to_owned();
+        match places.get(&name) {
+            _ if seen.contains(&name) => errors.push(doubled::<T>(&name, &row.at)),
+            Some(index) => below[*index] = row,
+            None => below.push(row),
+        }
+        seen.insert(name);
+    }
+    let mut removed = HashSet::new();
+    for Removal { name, at, .. } in layer.removals.iter().filter(|removal| removal.table == T::TABLE) {
+        if !seen.insert(name.clone()) {
+            errors.push(doubled::<T>(name, at));
+        } else if places.contains_key(name) {
+            removed.insert(name.clone());
+        } else {
+            let reason = text!("removes the {table} `{name}`, which is not there", table = T::TABLE, name = name);
+            errors.push(at.error(reason));
+        }
+    }
+    below.retain(|row| !removed.contains(row.value.name()));
+    removed
+}
+
+fn doubled<T: TableRow>(name: &str, at: &At) -> TableError {
+    at.error_at(name, text!("the {table} `{name}` stands here twice", table = T::TABLE, name = name))
+}
+
+/// The name in a row of nothing but a name and `remove = true`.
+fn removed_name(row: &DeTable<'_>) -> Option<String> {
+    let name = row.get("name")?.get_ref().as_str()?;
+    let removes = row.get("remove")?.get_ref().as_bool()?;
+    (removes && row.len() == 2).then(|| name.to_owned())
+}

@@ -1,0 +1,138 @@
+//! Finding rows fast: by name, by kind, by finding.
+
+use std::collections::HashMap;
+use std::sync::Arc;
+
+use super::load::{Row, Tables};
+use super::{FindingRule, KindRule, ProofRule, Question, Rules, WorkRule};
+use crate::record::{CapacitorState, Dielectric, Kind, Severity, Word};
+
+/// Rows by what they are looked up by.
+#[derive(Debug, Default)]
+pub(super) struct Index {
+    questions: HashMap<String, Arc<Question>>,
+    findings: HashMap<String, Arc<FindingRule>>,
+    work: HashMap<String, Arc<WorkRule>>,
+    proofs: HashMap<String, Arc<ProofRule>>,
+    kinds: HashMap<Kind, Arc<KindRule>>,
+    questions_of: HashMap<Kind, Vec<Arc<Question>>>,
+    work_of: HashMap<String, Vec<Arc<WorkRule>>>,
+    proofs_of: HashMap<Kind, Vec<Arc<ProofRule>>>,
+    machine_proofs: Vec<Arc<ProofRule>>,
+}
+
+/// Rules with their index, from checked and ordered tables.
+pub(super) fn rules(version: u64, tables: Tables) -> Rules {
+    let questions = shared(tables.questions);
+    let findings = shared(tables.findings);
+    let work = shared(tables.work);
+    let sittings = shared(tables.sittings);
+    let proofs = shared(tables.proofs);
+    let kinds = shared(tables.kinds);
+
+    let mut index = Index {
+        questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        findings: findings.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        work: work.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        proofs: proofs.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        kinds: kinds.iter().map(|row| (row.kind, Arc::clone(row))).collect(),
+        machine_proofs: proofs.iter().filter(|row| row.kinds.is_empty()).cloned().collect(),
+        ..Index::default()
+    };
+    for kind in Kind::ALL {
+        let asked = questions.iter().filter(|row| row.kinds.contains(kind)).cloned().collect();
+        index.questions_of.insert(*kind, asked);
+        let run = proofs.iter().filter(|row| row.kinds.contains(kind)).cloned().collect();
+        index.proofs_of.insert(*kind, run);
+    }
+    for row in &work {
+        for finding in &row.findings {
+            index.work_of.entry(finding.clone()).or_default().push(Arc::clone(row));
+        }
+    }
+    Rules { version, questions, findings, work, sittings, proofs, kinds, index: Arc::new(index) }
+}
+
+fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {
+    rows.into_iter().map(|row| Arc::new(row.value)).collect()
+}
+
+impl Rules {
+    pub fn question(&self, name: &str) -> Option<&Arc<Question>> {
+        self.index.questions.get(name)
+    }
+
+    pub fn finding(&self, name: &str) -> Option<&Arc<FindingRule>> {
+        self.index.findings.get(name)
+    }
+
+    pub fn work(&self, name: &str) -> Option<&Arc<WorkRule>> {
+        self.index.work.get(name)
+    }
+
+    pub fn proof(&self, name: &str) -> Option<&Arc<ProofRule>> {
+        self.index.proofs.get(name)
+    }
+
+    pub fn kind(&self, kind: Kind) -> Option<&Arc<KindRule>> {
+        self.index.kinds.get(&kind)
+    }
+
+    /// What a survey asks this kind, in the order it is asked.
+    pub fn questions_for(&self, kind: Kind) -> &[Arc<Question>] {
+        self.index.questions_of.get(&kind).map_or(&[], Vec::as_slice)
+    }
+
+    /// What a finding of this severity calls for on a part of this kind, in working order.
+    pub fn work_for(&self, finding: &str, kind: Kind, severity: Severity) -> impl Iterator<Item = &Arc<WorkRule>> {
+        let called_for = self.index.work_of.get(finding).map_or(&[][..], Vec::as_slice);
+        called_for.iter().filter(move |work| {
+            (work.kinds.is_empty() || work.kinds.contains(&kind))
+                && work.from_severity.is_none_or(|least| severity >= least)
+        })
+    }
+
+    /// The tests run on a part of this kind.
+    pub fn proofs_for(&self, kind: Kind) -> &[Arc<ProofRule>] {
+        self.index.proofs_of.get(&kind).map_or(&[], Vec::as_slice)
+    }
+
+    /// The tests run on a whole machine.
+    pub fn machine_proofs(&self) -> &[Arc<ProofRule>] {
+        &self.index.machine_proofs
+    }
+
+    /// The finding that a logged capacitor position raises; none for a sound or unlooked-at one.
+    pub fn capacitor_finding(&self, state: CapacitorState, dielectric: Dielectric) -> Option<&Arc<FindingRule>> {
+        self.findings.iter().find(|finding| {
+            finding.capacitor_states.contains(&state)
+                && (finding.dielectrics.is_empty() || finding.dielectrics.contains(&dielectric))
+        })
+    }
+
+    /// Every text of the tables that a person reads, for the catalogue of texts. Empty texts are left out.
+    pub fn texts(&self) -> impl Iterator<Item = &str> {
+        let questions = self.questions.iter().flat_map(|row| {
+            let figure = row.figure.iter().flat_map(|figure| [&figure.say, &figure.unit]);
+            let answers = row.answers.iter().map(|answer| &answer.say);
+            [&row.ask, &row.hint, &row.caution, &row.source].into_iter().chain(answers).chain(figure)
+        });
+        let findings = self.findings.iter().flat_map(|row| [&row.say, &row.means, &row.caution]);
+        let work = self.work.iter().flat_map(|row| {
+            let lists = row.materials.iter().chain(&row.tools).chain(&row.cautions);
+            [&row.say, &row.how, &row.source].into_iter().chain(lists)
+        });
+        let sittings = self.sittings.iter().map(|row| &row.say);
+        let proofs = self
+            .proofs
+            .iter()
+            .flat_map(|row| [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions));
+        questions
+            .chain(findings)
+            .chain(work)
+            .chain(sittings)
+            .chain(proofs)
+            .map(String::as_str)
+            .filter(|text| !text.is_empty())
+    }
+}
