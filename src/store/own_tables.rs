@@ -33,7 +33,7 @@ pub fn own_tables(config_folder: &Path) -> Result<Vec<(String, String)>, OwnTabl
             Ok(entry) => entry.path(),
             Err(source) => return Err(OwnTablesError::Folder { folder, source }),
         };
-        if !file.extension().is_some_and(|extension| extension == "toml") {
+        if file.extension().is_none_or(|extension| extension != "toml") {
             continue;
         }
         let name = file.file_name().unwrap_or_default().to_string_lossy().into_owned();
