@@ -1,5 +1,6 @@
 //! Clocks against published multipliers and dividers.
 
+use crate::chance::{Chance, rounds};
 use benchwright::trade::clock::{
     AGP_MHZ, Board, PCI_MHZ, Processor, Ratio, Reach, Settings, Specified, clocks, judge, real_mhz, table, usual_agp,
     usual_pci,
@@ -159,6 +160,19 @@ fn ratios_are_read() {
     }
     for text in ["", "0", "1/0", "0/2", "17", "1/2/3", "a/b", "-1/2", "300"] {
         assert_eq!(Ratio::parse(text), None, "{text}");
+    }
+}
+
+#[test]
+fn fuzz_ratios() {
+    let alphabet: Vec<char> = "0011223456789// +-".chars().collect();
+    let mut chance = Chance(0x0042_A710);
+    for _ in 0..rounds() {
+        let text = chance.text(&alphabet, 7);
+        if let Some(ratio) = Ratio::parse(&text) {
+            assert_eq!(Ratio::parse(&ratio.to_string()), Some(ratio), "{text:?}");
+            assert!((1..=16).contains(&ratio.times) && (1..=16).contains(&ratio.by), "{text:?}");
+        }
     }
 }
 

@@ -1,5 +1,6 @@
 //! Colours against published data and against values of a reference library.
 
+use crate::chance::{Chance, rounds};
 use benchwright::trade::colour::{
     Correction, Illuminant, Lab, ReferenceWarning, Srgb, Xyz, delta_e_2000, lab, xyz, yellowness, yellowness_index,
 };
@@ -156,6 +157,24 @@ fn colours_are_read() {
     }
 }
 
+fn check_any_colour(text: &str) {
+    match Srgb::parse(text) {
+        Ok(sample) => {
+            assert!(sample.to_string().eq_ignore_ascii_case(text.trim().trim_start_matches('#')), "{text:?}");
+        }
+        Err(reason) => assert!(!reason.is_empty(), "{text:?}"),
+    }
+}
+
+#[test]
+fn fuzz_colours() {
+    let alphabet: Vec<char> = "##0123456789abcdefABCDEF+- ".chars().collect();
+    let mut chance = Chance(0x00C0_1020);
+    for _ in 0..rounds() {
+        check_any_colour(&chance.text(&alphabet, 8));
+    }
+}
+
 fn any_lab() -> impl Strategy<Value = Lab> {
     (0.0..100.0f64, -110.0..110.0f64, -110.0..110.0f64).prop_map(|(l, a, b)| Lab { l, a, b })
 }
@@ -163,10 +182,7 @@ fn any_lab() -> impl Strategy<Value = Lab> {
 proptest! {
     #[test]
     fn any_text_gives_a_colour_or_a_reason(text in "#?[0-9a-fA-F]{0,8}|\\PC{0,10}") {
-        match Srgb::parse(&text) {
-            Ok(sample) => prop_assert!(sample.to_string().eq_ignore_ascii_case(text.trim().trim_start_matches('#'))),
-            Err(reason) => prop_assert!(!reason.is_empty()),
-        }
+        check_any_colour(&text);
     }
 
     /// A difference is a number, the same both ways, and 0 from a colour to itself.

@@ -1,5 +1,6 @@
 //! The connector table against published tables, and tables that must be refused.
 
+use crate::chance::Chance;
 use benchwright::rules::Connectors;
 use benchwright::rules::connectors::Family;
 
@@ -300,5 +301,27 @@ fn a_bad_table_is_refused_with_file_line_and_reason() {
         let error = Connectors::load(&[("own.toml", &table)]).unwrap_err();
         assert_eq!((error.file.as_str(), error.line), ("own.toml", 3), "{error}");
         assert!(error.reason.contains(reason), "{error} should say {reason}");
+    }
+}
+
+/// A table with one sign changed, lost or doubled is read or refused; a refusal names a line that the table has.
+#[test]
+fn a_damaged_table_is_read_or_refused() {
+    let table = benchwright::rules::connectors::SHIPPED;
+    let starts: Vec<usize> = table.char_indices().map(|(at, _)| at).collect();
+    let lines = table.lines().count();
+    let mut chance = Chance(0x7AB1_E000);
+    for _ in 0..200 {
+        let at = starts[chance.below(starts.len())];
+        let end = table[at..].chars().next().map_or(at, |sign| at + sign.len_utf8());
+        let damage = ["", "\"", "[", "}", "=", "-", "\n", "0"][chance.below(8)];
+        let damaged = format!("{}{damage}{}", &table[..at], &table[end..]);
+        match Connectors::load(&[("own.toml", &damaged)]) {
+            Ok(connectors) => assert!(connectors.all().count() >= 140),
+            Err(error) => {
+                assert!((1..=lines + 1).contains(&error.line), "{error}");
+                assert!(!error.reason.is_empty());
+            }
+        }
     }
 }

@@ -1,5 +1,6 @@
 //! Drives: barriers, geometries, file systems and floppy formats against published figures.
 
+use crate::chance::{Chance, rounds};
 use benchwright::trade::drive::{
     Capacity, FatWidth, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, default_cluster_bytes,
     doubled, fat_width, file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,
@@ -298,21 +299,43 @@ fn geometries_are_read_as_people_type_them() {
     }
 }
 
+fn check_any_capacity(text: &str) {
+    match parse_capacity(text) {
+        Ok(bytes) => assert!(bytes > 0, "{text:?}"),
+        Err(reason) => assert!(!reason.is_empty(), "{text:?}"),
+    }
+}
+
+fn check_any_geometry(text: &str) {
+    match Geometry::parse(text) {
+        Ok(geometry) => {
+            assert!(geometry.bytes() >= 512, "{text:?}");
+            assert_eq!(Geometry::parse(&geometry.to_string()), Ok(geometry), "{text:?}");
+        }
+        Err(reason) => assert!(!reason.is_empty(), "{text:?}"),
+    }
+}
+
+#[test]
+fn fuzz_drive_figures() {
+    let capacities: Vec<char> = "0123456789999.,_ kKMGTiBb sectors".chars().collect();
+    let geometries: Vec<char> = "01234567899///xX×, :".chars().collect();
+    let mut chance = Chance(0x000D_21FE);
+    for _ in 0..rounds() {
+        check_any_capacity(&chance.text(&capacities, 24));
+        check_any_geometry(&chance.text(&geometries, 20));
+    }
+}
+
 proptest! {
     #[test]
     fn any_text_gives_a_capacity_or_a_reason(text in "[0-9., _]{0,12}[kKMGTib ]{0,4}|\\PC{0,20}") {
-        match parse_capacity(&text) {
-            Ok(bytes) => prop_assert!(bytes > 0),
-            Err(reason) => prop_assert!(!reason.is_empty()),
-        }
+        check_any_capacity(&text);
     }
 
     #[test]
     fn any_text_gives_a_geometry_or_a_reason(text in "[0-9/x ,]{0,16}|\\PC{0,20}") {
-        match Geometry::parse(&text) {
-            Ok(geometry) => prop_assert!(geometry.bytes() >= 512),
-            Err(reason) => prop_assert!(!reason.is_empty()),
-        }
+        check_any_geometry(&text);
     }
 
     /// Addresses and positions are two names of one sector.
