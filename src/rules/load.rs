@@ -4,6 +4,7 @@
 //! the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
 //! with its mentions in `after`, `proven_by` and `voids`. A finding that answers still raise cannot be taken away.
+//! `connectors.toml` holds connectors alone, and is read as [`Connectors::load`] says.
 
 use std::collections::{HashMap, HashSet};
 use std::sync::OnceLock;
@@ -14,10 +15,15 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue, ValueDeserializer};
 
 use super::table_error::At;
-use super::{FindingRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule};
-use super::{check, lookup, order};
+use super::{
+    Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule,
+};
+use super::{check, connectors, lookup, order};
 use crate::record::Word;
 use crate::text;
+
+/// The file of connectors; it has a loader of its own.
+const CONNECTORS: &str = "connectors.toml";
 
 /// The tables that ship with the program.
 const SHIPPED: &[(&str, &str)] = &[
@@ -33,6 +39,7 @@ const SHIPPED: &[(&str, &str)] = &[
     ("work/supplies.toml", include_str!("../../resources/rules/work/supplies.toml")),
     ("work/disks.toml", include_str!("../../resources/rules/work/disks.toml")),
     ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
+    (CONNECTORS, connectors::SHIPPED),
 ];
 
 /// A row and where it stands.
@@ -116,6 +123,7 @@ impl Rules {
         let mut tables = Tables::default();
         let mut errors = Vec::new();
         let mut hash = Sha256::new();
+        let mut connectors = Vec::new();
         for layer in layers {
             let mut read = Layer::default();
             for (file, content) in *layer {
@@ -123,10 +131,18 @@ impl Rules {
                     hash.update(piece.len().to_le_bytes());
                     hash.update(piece);
                 }
+                if file == CONNECTORS {
+                    connectors.push((file.as_str(), content.as_str()));
+                    continue;
+                }
                 read.file(&At { file: file.as_str().into(), text: content.as_str().into(), offset: 0 }, &mut errors);
             }
             read.lay_over(&mut tables, &mut errors);
         }
+        let connectors = Connectors::load(&connectors).unwrap_or_else(|error| {
+            errors.push(error);
+            Connectors::default()
+        });
         // A row that could not be read would make every mention of it look wrong too.
         if errors.is_empty() {
             check::check(&tables, &mut errors);
@@ -139,7 +155,7 @@ impl Rules {
         }
         let digest = hash.finalize();
         let version = digest.iter().take(8).fold(0, |version, byte| version << 8 | u64::from(*byte));
-        Ok(lookup::rules(version, tables))
+        Ok(lookup::rules(version, tables, connectors))
     }
 }
 

@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::sync::Arc;
 
 use super::load::{Row, Tables};
-use super::{FindingRule, KindRule, ProofRule, Question, Rules, WorkRule};
+use super::{Connectors, FindingRule, KindRule, ProofRule, Question, Rules, WorkRule};
 use crate::record::{CapacitorState, Dielectric, Kind, Severity, Word};
 
 /// Rows by what they are looked up by.
@@ -12,7 +12,10 @@ use crate::record::{CapacitorState, Dielectric, Kind, Severity, Word};
 pub(super) struct Index {
     questions: HashMap<String, Arc<Question>>,
     findings: HashMap<String, Arc<FindingRule>>,
-    work: HashMap<String, Arc<WorkRule>>,
+    /// Places in the list of work.
+    work: HashMap<String, usize>,
+    /// Of each piece of work, all that come before it, over however many steps.
+    before: Vec<Vec<bool>>,
     proofs: HashMap<String, Arc<ProofRule>>,
     kinds: HashMap<Kind, Arc<KindRule>>,
     questions_of: HashMap<Kind, Vec<Arc<Question>>>,
@@ -22,7 +25,7 @@ pub(super) struct Index {
 }
 
 /// Rules with their index, from checked and ordered tables.
-pub(super) fn rules(version: u64, tables: Tables) -> Rules {
+pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rules {
     let questions = shared(tables.questions);
     let findings = shared(tables.findings);
     let work = shared(tables.work);
@@ -33,7 +36,7 @@ pub(super) fn rules(version: u64, tables: Tables) -> Rules {
     let mut index = Index {
         questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
         findings: findings.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
-        work: work.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        work: work.iter().enumerate().map(|(place, row)| (row.name.clone(), place)).collect(),
         proofs: proofs.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
         kinds: kinds.iter().map(|row| (row.kind, Arc::clone(row))).collect(),
         machine_proofs: proofs.iter().filter(|row| row.kinds.is_empty()).cloned().collect(),
@@ -50,7 +53,19 @@ pub(super) fn rules(version: u64, tables: Tables) -> Rules {
             index.work_of.entry(finding.clone()).or_default().push(Arc::clone(row));
         }
     }
-    Rules { version, questions, findings, work, sittings, proofs, kinds, index: Arc::new(index) }
+    for row in &work {
+        let mut before = vec![false; work.len()];
+        for place in row.after.iter().filter_map(|name| index.work.get(name)) {
+            before[*place] = true;
+            // Work is in order: what comes before this one is known already.
+            for (all, further) in before.iter_mut().zip(&index.before[*place]) {
+                *all |= further;
+            }
+        }
+        index.before.push(before);
+    }
+    let connectors = Arc::new(connectors);
+    Rules { version, questions, findings, work, sittings, proofs, kinds, connectors, index: Arc::new(index) }
 }
 
 fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {
@@ -67,7 +82,20 @@ impl Rules {
     }
 
     pub fn work(&self, name: &str) -> Option<&Arc<WorkRule>> {
-        self.index.work.get(name)
+        self.index.work.get(name).map(|place| &self.work[*place])
+    }
+
+    /// A piece of work's place in working order; the last place for one that no table holds.
+    pub fn place_of(&self, work: &str) -> usize {
+        self.index.work.get(work).copied().unwrap_or(usize::MAX)
+    }
+
+    /// Whether one piece of work has to be done before another, over however many steps.
+    pub fn is_before(&self, first: &str, later: &str) -> bool {
+        match (self.index.work.get(first), self.index.work.get(later)) {
+            (Some(first), Some(later)) => self.index.before[*later][*first],
+            _ => false,
+        }
     }
 
     pub fn proof(&self, name: &str) -> Option<&Arc<ProofRule>> {
@@ -127,11 +155,13 @@ impl Rules {
             .proofs
             .iter()
             .flat_map(|row| [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions));
+        let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)
             .chain(work)
             .chain(sittings)
             .chain(proofs)
+            .chain(connectors)
             .map(String::as_str)
             .filter(|text| !text.is_empty())
     }

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use serde::Deserialize;
 
+use super::Connectors;
 use super::lookup::Index;
 use crate::record::{CapacitorState, Competence, Dielectric, Hold, Kind, Nature, Severity};
 
@@ -20,6 +21,8 @@ pub struct Rules {
     pub sittings: Vec<Arc<Sitting>>,
     pub proofs: Vec<Arc<ProofRule>>,
     pub kinds: Vec<Arc<KindRule>>,
+    /// Which connector takes which.
+    pub connectors: Arc<Connectors>,
     pub(super) index: Arc<Index>,
 }
 

@@ -12,11 +12,8 @@ pub enum OwnTablesError {
     File { file: PathBuf, source: std::io::Error },
 }
 
-/// The file that holds the user's own connectors; the other files hold questions, findings, work and proofs.
-const CONNECTORS: &str = "connectors.toml";
-
-/// The user's own questions, findings, work and proofs as (file name, content), by name; none when there is no such
-/// folder. [`crate::rules::Rules::with_own`] reads and checks them.
+/// The user's own `*.toml` tables as (file name, content), by name; none when there is no such folder.
+/// [`crate::rules::Rules::with_own`] reads and checks them.
 ///
 /// # Errors
 /// The folder or file that cannot be read.
@@ -37,9 +34,6 @@ pub fn own_tables(config_folder: &Path) -> Result<Vec<(String, String)>, OwnTabl
             continue;
         }
         let name = file.file_name().unwrap_or_default().to_string_lossy().into_owned();
-        if name == CONNECTORS {
-            continue;
-        }
         match fs::read_to_string(&file) {
             Ok(content) => tables.push((name, content)),
             Err(source) => return Err(OwnTablesError::File { file, source }),
