@@ -1,0 +1,141 @@
+//! The next revision: what a change touched is read again from the database, all else is shared with the last one.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use rusqlite::{Connection, OptionalExtension as _};
+use uuid::Uuid;
+
+use super::assemble::Files;
+use super::error::StoreError;
+use super::history::Touch;
+use super::load;
+use super::refusal::Refusal;
+use super::rows::Records;
+use crate::record::{EntryKey, EntryKind, Logbook, Word as _};
+
+/// From this many on, reading everything again is quicker.
+const MANY: usize = 2000;
+
+/// By which field a kind of record names what it hangs on, and what that is; nothing for what stands by itself.
+pub fn owners(kind: EntryKind) -> &'static [(&'static str, EntryKind)] {
+    use EntryKind::{
+        Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignConnector, DesignFigure, FaultCase, Finding,
+        Fitting, Look, Lot, Machine, Marking, Material, Part, Photo, PhotoMark, Place, Placement, PowerOn, Proof,
+        Reading, Role, Setting, Survey, Trial, Valuation, Work, Workshop,
+    };
+    match kind {
+        Workshop | Place | Lot | Design | Material | Part | Machine => &[],
+        DesignConnector | DesignFigure => &[("design", Design)],
+        Role | Placement | Fitting | PowerOn => &[("machine", Machine)],
+        Marking | Survey | Finding | Work | Capacitor | Setting | CustodyEvent | Valuation => &[("part", Part)],
+        Look => &[("finding", Finding)],
+        CapacitorLook => &[("capacitor", Capacitor)],
+        Trial => &[("case", FaultCase)],
+        PhotoMark => &[("photo", Photo)],
+        Reading | Proof | FaultCase => &[("part", Part), ("machine", Machine)],
+        Photo | Attachment => &[("part", Part), ("machine", Machine), ("lot", Lot)],
+    }
+}
+
+/// What stands by itself and is to be read again after a change.
+pub fn touched(connection: &Connection, touches: &[Touch]) -> Result<BTreeSet<EntryKey>, StoreError> {
+    let mut found = BTreeSet::new();
+    for touch in touches {
+        let owners = owners(touch.kind);
+        if owners.is_empty() {
+            found.insert(EntryKey { kind: touch.kind, uuid: touch.key });
+        }
+        for image in touch.images() {
+            for (field, parent) in owners {
+                if let Some(uuid) = image.get(*field).and_then(|value| value.as_str()?.parse().ok()) {
+                    climb(connection, EntryKey { kind: *parent, uuid }, &mut found)?;
+                }
+            }
+        }
+    }
+    Ok(found)
+}
+
+/// Goes up from a record to what it hangs on. A record that is gone has a step of its own in the history.
+fn climb(connection: &Connection, from: EntryKey, found: &mut BTreeSet<EntryKey>) -> Result<(), StoreError> {
+    let owners = owners(from.kind);
+    if owners.is_empty() {
+        found.insert(from);
+    }
+    for (field, parent) in owners {
+        let sql = format!("SELECT \"{field}\" FROM {} WHERE id = ?", from.kind.name());
+        let mut statement = connection.prepare_cached(&sql)?;
+        let owner: Option<Option<[u8; 16]>> =
+            statement.query_row([from.uuid.as_bytes()], |row| row.get(0)).optional()?;
+        if let Some(bytes) = owner.flatten() {
+            climb(connection, EntryKey { kind: *parent, uuid: Uuid::from_bytes(bytes) }, found)?;
+        }
+    }
+    Ok(())
+}
+
+/// Reads one thing with all that hangs on it, walking down the owners.
+fn read_file(connection: &Connection, key: EntryKey, records: &mut Records) -> Result<(), StoreError> {
+    records.read_some(connection, key.kind, "WHERE id = ?", key.uuid)?;
+    for child in EntryKind::ALL {
+        for (field, _) in owners(*child).iter().filter(|(_, parent)| *parent == key.kind) {
+            records.read_some(connection, *child, &format!("WHERE \"{field}\" = ?"), key.uuid)?;
+            for grandchild in EntryKind::ALL {
+                for (link, _) in owners(*grandchild).iter().filter(|(_, parent)| parent == child) {
+                    let within = format!("WHERE \"{link}\" IN (SELECT id FROM {} WHERE \"{field}\" = ?)", child.name());
+                    records.read_some(connection, *grandchild, &within, key.uuid)?;
+                }
+            }
+        }
+    }
+    Ok(())
+}
+
+/// The revision after a change whose touches are known.
+pub fn next(
+    connection: &Connection,
+    last: &Logbook,
+    revision: u64,
+    touched: &BTreeSet<EntryKey>,
+) -> Result<Logbook, StoreError> {
+    let mut records = Records::default();
+    if touched.len() > MANY {
+        for kind in EntryKind::ALL {
+            records.read_table(connection, *kind)?;
+        }
+        return load::from_files(revision, records.assemble()).ok_or(Refusal::OneWorkshop.into());
+    }
+    for key in touched {
+        read_file(connection, *key, &mut records)?;
+    }
+    let Files { workshops, places, lots, designs, parts, machines, materials } = records.assemble();
+    let mut next = Logbook { revision, ..last.clone() };
+    let of = |kind| touched.iter().filter(move |key| key.kind == kind).map(|key| key.uuid);
+    if of(EntryKind::Workshop).next().is_some() {
+        let [workshop] = <[_; 1]>::try_from(workshops).map_err(|_| Refusal::OneWorkshop)?;
+        next.workshop = workshop;
+    }
+    replace(&mut next.places, of(EntryKind::Place), places, |file| file.id.uuid());
+    replace(&mut next.lots, of(EntryKind::Lot), lots, |file| file.lot.id.uuid());
+    replace(&mut next.designs, of(EntryKind::Design), designs, |file| file.design.id.uuid());
+    replace(&mut next.parts, of(EntryKind::Part), parts, |file| file.part.id.uuid());
+    replace(&mut next.machines, of(EntryKind::Machine), machines, |file| file.machine.id.uuid());
+    replace(&mut next.materials, of(EntryKind::Material), materials, |file| file.id.uuid());
+    Ok(next)
+}
+
+/// Takes `gone` out of a list in key order and puts `fresh` in, keeping the order.
+fn replace<T>(list: &mut Vec<Arc<T>>, gone: impl Iterator<Item = Uuid>, fresh: Vec<Arc<T>>, key: impl Fn(&T) -> Uuid) {
+    let mut fresh = fresh.into_iter().peekable();
+    for uuid in gone {
+        let place = list.binary_search_by_key(&uuid, |file| key(file));
+        let file = fresh.next_if(|file| key(file) == uuid);
+        match (place, file) {
+            (Ok(at), Some(file)) => list[at] = file,
+            (Ok(at), None) => drop(list.remove(at)),
+            (Err(at), Some(file)) => list.insert(at, file),
+            (Err(_), None) => {}
+        }
+    }
+}

@@ -1,0 +1,111 @@
+//! One change, one transaction: rows written, checked as a whole, and the next revision read back before it commits.
+
+use std::sync::Arc;
+
+use rusqlite::{Connection, TransactionBehavior};
+
+use super::consistency::{self, Link};
+use super::error::StoreError;
+use super::history::{self, Act};
+use super::refusal::Refusal;
+use super::rows::{Table, values_of};
+use super::{fields, reload};
+use crate::record::{Entry, Logbook, Step};
+
+/// What is written.
+pub enum Deed {
+    Steps(Vec<Step>),
+    /// The rows of this change as they were before it.
+    Reverse(u64),
+}
+
+/// A change that is on disk.
+pub struct Written {
+    pub logbook: Arc<Logbook>,
+    /// Its number; `None` when nothing differed, so that nothing was written.
+    pub number: Option<u64>,
+    /// The highest number given to a moment so far.
+    pub sequence: u32,
+}
+
+/// Writes a deed under a name, whole or not at all.
+pub fn write(
+    connection: &mut Connection,
+    links: &[Link],
+    last: &Arc<Logbook>,
+    sequence: u32,
+    act: Act,
+    name: &str,
+    mut deed: Deed,
+) -> Result<Written, StoreError> {
+    let mut numbered = sequence;
+    let reverses = match &mut deed {
+        Deed::Steps(steps) => {
+            for step in steps.iter_mut() {
+                number_moments(step, &mut numbered);
+            }
+            None
+        }
+        Deed::Reverse(change) => Some(*change),
+    };
+    let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    let number = history::begin(&transaction, name, act, reverses, numbered)?;
+    match deed {
+        Deed::Steps(steps) => steps.iter().try_for_each(|step| apply(&transaction, step))?,
+        Deed::Reverse(change) => history::reverse(&transaction, change)?,
+    }
+    let touches = history::touches(&transaction, number)?;
+    if touches.is_empty() {
+        return Ok(Written { logbook: Arc::clone(last), number: None, sequence });
+    }
+    if act == Act::Do {
+        consistency::check(&transaction, links, &touches)?;
+    }
+    let touched = reload::touched(&transaction, &touches)?;
+    let next = reload::next(&transaction, last, number, &touched)?;
+    transaction.commit().map_err(constraint)?;
+    Ok(Written { logbook: Arc::new(next), number: Some(number), sequence: numbered })
+}
+
+/// Numbers moments that have no number yet; takes note of higher ones that came from elsewhere.
+fn number_moments(step: &mut Step, highest: &mut u32) {
+    let Step::Put(entry) = step else { return };
+    for moment in entry.moments_mut() {
+        if moment.sequence == 0 {
+            moment.sequence = highest.saturating_add(1);
+        }
+        *highest = (*highest).max(moment.sequence);
+    }
+}
+
+/// Writes or removes one row.
+pub fn apply(connection: &Connection, step: &Step) -> Result<(), StoreError> {
+    match step {
+        Step::Put(entry) => {
+            fields::check(connection, entry)?;
+            put(connection, entry)
+        }
+        Step::Remove(key) => {
+            let delete = &Table::of_kind(key.kind).delete;
+            connection.prepare_cached(delete)?.execute([key.uuid.as_bytes()]).map_err(constraint)?;
+            Ok(())
+        }
+    }
+}
+
+fn put(connection: &Connection, entry: &Entry) -> Result<(), StoreError> {
+    let table = Table::of_kind(entry.key().kind);
+    connection
+        .prepare_cached(&table.upsert)?
+        .execute(rusqlite::params_from_iter(values_of(entry)))
+        .map_err(constraint)?;
+    Ok(())
+}
+
+/// A constraint of the schema that no check of ours named before is a refusal too.
+fn constraint(error: rusqlite::Error) -> StoreError {
+    match error.sqlite_error_code() {
+        Some(rusqlite::ErrorCode::ConstraintViolation) => Refusal::Constraint { reason: error.to_string() }.into(),
+        _ => error.into(),
+    }
+}

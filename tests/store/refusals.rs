@@ -1,0 +1,226 @@
+//! A change that does not hold is refused with what and where, and nothing of it is written.
+
+use benchwright::record::{
+    Capacitor, CapacitorState, Change, Design, DesignConnector, Dielectric, Entry, Kind, Moment, Mounting, Reading,
+    Role, Side, When,
+};
+use benchwright::store::{Refusal, Store, StoreError};
+
+use crate::support::{fitting, fresh, id, machine, moment, part, place, put};
+
+fn refusal(outcome: Result<(), StoreError>) -> Refusal {
+    match outcome {
+        Err(StoreError::Refused(refusal)) => refusal,
+        other => panic!("{other:?}"),
+    }
+}
+
+#[track_caller]
+fn refused(store: &Store, entry: impl Into<Entry>, words: &[&str]) {
+    let text = refusal(put(store, "Try", entry)).to_string();
+    for word in words {
+        assert!(text.contains(word), "“{word}” is missing: {text}");
+    }
+}
+
+fn capacitor(board: benchwright::record::PartId) -> Capacitor {
+    Capacitor {
+        id: id(),
+        part: board,
+        designator: "C12".into(),
+        place_on_part: String::new(),
+        capacitance_uf: Some(1000.0),
+        voltage_v: Some(6.3),
+        temperature_c: Some(105.0),
+        diameter_mm: Some(8.0),
+        height_mm: None,
+        pitch_mm: None,
+        dielectric: Dielectric::WetAluminium,
+        mounting: Mounting::Radial,
+        series: String::new(),
+        polarity: String::new(),
+        logged: moment("2024"),
+        state: CapacitorState::Sound,
+    }
+}
+
+#[test]
+fn a_tag_belongs_to_one_part_however_it_is_written() {
+    let (_folder, store) = fresh();
+    put(&store, "Log", part("a-17", Kind::Fan)).unwrap();
+    assert_eq!(refusal(put(&store, "Log", part("A-17", Kind::Fan))), Refusal::DoubledTag { tag: "A-17".into() });
+    refused(&store, part("  ", Kind::Fan), &["tag", "empty"]);
+    put(&store, "Machine", machine("Front desk")).unwrap();
+    refused(&store, machine("FRONT DESK"), &["FRONT DESK"]);
+}
+
+#[test]
+fn figures_that_cannot_be_are_named_with_their_record_and_bounds() {
+    let (_folder, store) = fresh();
+    let board = part("0042", Kind::Mainboard);
+    put(&store, "Log", board.clone()).unwrap();
+    for bad in [0.0, -1.0, f64::NAN, f64::INFINITY, 1e300] {
+        let capacitor = Capacitor { capacitance_uf: Some(bad), ..capacitor(board.id) };
+        refused(&store, capacitor, &["capacitor of part 0042", "capacitance_uf", "above 0"]);
+    }
+    let reading = |value| Reading {
+        id: id(),
+        part: Some(board.id),
+        machine: None,
+        measured: moment("2024"),
+        quantity: "+5 V rail".into(),
+        value,
+        unit: "V".into(),
+        condition: String::new(),
+        who: String::new(),
+        supersedes: None,
+        note: String::new(),
+    };
+    refused(&store, reading(f64::NAN), &["reading of part 0042", "value"]);
+    put(&store, "Reading", reading(-12.1)).unwrap();
+    let design = Design {
+        id: id(),
+        kind: Kind::Mainboard,
+        maker: "Nordkamp".into(),
+        model: "NB-4".into(),
+        revision: String::new(),
+        introduced: When::Unknown,
+        discontinued: When::Unknown,
+        note: String::new(),
+    };
+    put(&store, "Design", design.clone()).unwrap();
+    let connector = DesignConnector {
+        id: id(),
+        design: design.id,
+        side: Side::Offers,
+        connector: "isa_16".into(),
+        count: 0,
+        note: String::new(),
+    };
+    refused(&store, connector, &["design connector of design NB-4", "count", "1 to 10000"]);
+}
+
+#[test]
+fn dates_lie_between_1900_and_2199() {
+    let (_folder, store) = fresh();
+    for year in [1899, 2200, 30] {
+        let mut fan = part("1", Kind::Fan);
+        fan.acquired = When::Year(year);
+        refused(&store, fan, &["part 1", "acquired", "1900"]);
+    }
+    let mut fan = part("1", Kind::Fan);
+    fan.acquired = When::Year(2199);
+    put(&store, "Log", fan).unwrap();
+    let mut reversed = machine("Front desk");
+    (reversed.window_from, reversed.window_to) = (reversed.window_to, "1990".parse().unwrap());
+    assert!(matches!(refusal(put(&store, "Machine", reversed)), Refusal::WindowReversed { .. }));
+}
+
+#[test]
+fn text_that_no_file_could_carry_is_refused() {
+    let (_folder, store) = fresh();
+    let mut fan = part("1", Kind::Fan);
+    fan.note = "broken\0off".into();
+    refused(&store, fan, &["part 1", "note"]);
+}
+
+#[test]
+fn a_reference_to_nothing_is_named() {
+    let (_folder, store) = fresh();
+    let mut fan = part("0042", Kind::Fan);
+    fan.place = Some(id());
+    refused(&store, fan, &["part 0042", "“place”", "not in the logbook"]);
+    let board = part("0043", Kind::Mainboard);
+    refused(&store, capacitor(board.id), &["“part”"]);
+    // The order of steps within one change is free.
+    let mut change = Change::new("Child first");
+    change.put(capacitor(board.id)).put(board);
+    store.write(change).unwrap();
+}
+
+#[test]
+fn what_is_still_referred_to_cannot_be_removed() {
+    let (_folder, store) = fresh();
+    let shelf = place("Shelf 2", None);
+    let mut fan = part("0042", Kind::Fan);
+    fan.place = Some(shelf.id);
+    let mut change = Change::new("Log");
+    change.put(shelf.clone()).put(fan.clone());
+    store.write(change).unwrap();
+    let mut change = Change::new("Remove");
+    change.remove(shelf.id);
+    let text = refusal(store.write(change).map(drop)).to_string();
+    assert!(text.contains("part 0042"), "{text}");
+    assert_eq!(store.logbook().places.len(), 1);
+    let mut change = Change::new("Remove both");
+    change.remove(shelf.id).remove(fan.id);
+    assert!(store.write(change).unwrap().places.is_empty());
+}
+
+#[test]
+fn nothing_stands_inside_itself() {
+    let (_folder, store) = fresh();
+    let (mut room, mut shelf) = (place("Room", None), place("Shelf", None));
+    let box_four = place("Box 4", Some(shelf.id));
+    shelf.within = Some(room.id);
+    let mut change = Change::new("Places");
+    change.put(room.clone()).put(shelf).put(box_four.clone());
+    store.write(change).unwrap();
+    room.within = Some(box_four.id);
+    assert_eq!(refusal(put(&store, "Bite", room.clone())), Refusal::InsideItself { at: "place Room".into() });
+    let mut case = part("1", Kind::Case);
+    case.inside = Some(case.id);
+    assert!(matches!(refusal(put(&store, "Bite", case)), Refusal::InsideItself { .. }));
+}
+
+#[test]
+fn a_part_is_fitted_in_one_machine_at_a_time() {
+    let (_folder, store) = fresh();
+    let (desk, lab) = (machine("Front desk"), machine("Laboratory"));
+    let fan = part("0042", Kind::Fan);
+    let first = fitting(desk.id, fan.id);
+    let mut change = Change::new("Fit");
+    change.put(desk.clone()).put(lab.clone()).put(fan.clone()).put(first.clone());
+    store.write(change).unwrap();
+    refused(&store, fitting(lab.id, fan.id), &["part 0042", "Front desk"]);
+    let mut out = first.clone();
+    out.removed = Some(Moment { on: "2024-04".parse().unwrap(), sequence: 0 });
+    assert!(matches!(refusal(put(&store, "Remove", out.clone())), Refusal::RemovedBeforeFitted { .. }));
+    out.removed = Some(moment("2024-06"));
+    // Out of one and into the other in one go, in either order of steps.
+    let mut change = Change::new("Move");
+    change.put(fitting(lab.id, fan.id)).put(out);
+    let logbook = store.write(change).unwrap();
+    assert_eq!(logbook.fitted_in(fan.id).unwrap().0.machine.name, "Laboratory");
+}
+
+#[test]
+fn a_role_is_filled_in_its_own_machine() {
+    let (_folder, store) = fresh();
+    let (desk, lab) = (machine("Front desk"), machine("Laboratory"));
+    let fan = part("0042", Kind::Fan);
+    let role = Role {
+        id: id(),
+        machine: desk.id,
+        kind: Kind::Fan,
+        name: String::new(),
+        required: true,
+        count: 1,
+        note: String::new(),
+    };
+    let mut wrong = fitting(lab.id, fan.id);
+    wrong.role = Some(role.id);
+    let mut change = Change::new("Roles");
+    change.put(desk).put(lab).put(fan).put(role);
+    store.write(change).unwrap();
+    assert!(matches!(refusal(put(&store, "Fit", wrong)), Refusal::RoleOfAnother { .. }));
+}
+
+#[test]
+fn there_is_one_title_page() {
+    let (_folder, store) = fresh();
+    assert_eq!(refusal(put(&store, "Second", crate::support::workshop())), Refusal::OneWorkshop);
+    let mut change = Change::new("Remove");
+    change.remove(store.logbook().workshop.id);
+    assert_eq!(refusal(store.write(change).map(drop)), Refusal::OneWorkshop);
+}
