@@ -4,6 +4,7 @@ use super::{Entry, EntryKey};
 
 /// One step of a change.
 #[derive(Clone, Debug, PartialEq)]
+#[expect(clippy::large_enum_variant, reason = "nearly all steps put an entry")]
 pub enum Step {
     /// Writes a record: adds it, or replaces the one of the same key.
     Put(Entry),
