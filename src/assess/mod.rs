@@ -1,1 +1,24 @@
-//! (see lib.rs)
+//! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness.
+//!
+//! Pure: a logbook, the rules and today in; answers with their reasons out. [`Answers`] holds all of them for one
+//! revision and works out the next revision's by looking only at what changed.
+
+pub mod answers;
+pub mod findings;
+pub mod fit;
+pub mod making;
+pub mod outstanding;
+pub mod part_state;
+pub mod power;
+pub mod proofs;
+pub mod readiness;
+pub mod reason;
+
+pub use answers::{Answers, MachineAnswers, PartAnswers};
+pub use making::{Making, TrueTo};
+pub use outstanding::{Job, Task, TaskKey, Totals};
+pub use part_state::PartState;
+pub use power::{Power, Verdict};
+pub use proofs::{ProofStanding, Standing};
+pub use readiness::{Gate, GateAnswer, GateState, Next, Readiness};
+pub use reason::{Reason, Weight};

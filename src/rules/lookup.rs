@@ -92,10 +92,12 @@ impl Rules {
 
     /// Whether one piece of work has to be done before another, over however many steps.
     pub fn is_before(&self, first: &str, later: &str) -> bool {
-        match (self.index.work.get(first), self.index.work.get(later)) {
-            (Some(first), Some(later)) => self.index.before[*later][*first],
-            _ => false,
-        }
+        self.is_place_before(self.place_of(first), self.place_of(later))
+    }
+
+    /// As [`Rules::is_before`], by places in the working order.
+    pub fn is_place_before(&self, first: usize, later: usize) -> bool {
+        self.index.before.get(later).and_then(|before| before.get(first)).copied().unwrap_or(false)
     }
 
     pub fn proof(&self, name: &str) -> Option<&Arc<ProofRule>> {

@@ -1,0 +1,166 @@
+//! When a part was made, from its markings and its design's years, and whether that is true to a window of dates.
+
+use chrono::NaiveDate;
+
+use crate::record::{Design, FromFactory, Machine, Marking, MarkingId, PartFile, Surface};
+use crate::trade::Span;
+use crate::trade::date_code::{self, Grade, Joint, MarkingText, Scheme, joint};
+
+/// What is known about a part's making.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Making {
+    /// When it was probably finished; `None` when neither a marking nor the design says anything.
+    pub span: Option<Span>,
+    /// It cannot have been finished before this day.
+    pub not_before: Option<NaiveDate>,
+    /// The years in which its design was made, as far as they are known.
+    pub design_years: Option<Span>,
+    /// Whether nobody knows when the design ended, so that its years run on.
+    pub design_runs_on: bool,
+    /// Whether a marking on the part itself says so, and not its design alone.
+    pub is_marked: bool,
+    /// Markings later than the rest, each with the whole weeks by which it is.
+    pub outliers: Vec<(MarkingId, i64)>,
+    /// How many markings still have readings that exclude each other.
+    pub ambiguous: usize,
+}
+
+/// How a part's making stands to a machine's window.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TrueTo {
+    /// It was made, as its markings say, within the window.
+    Comfortable,
+    /// Its design was made within the window: this example lies `weeks` after (or, negative, before) it, or carries
+    /// no date of its own.
+    ByDesign { weeks: Option<i64> },
+    /// It lies whole weeks after the window, or before it when negative.
+    Apart { weeks: i64 },
+    /// Nothing says when it was made.
+    NotKnown,
+}
+
+/// A part's markings read together, in the order of [`PartFile::markings_now`].
+pub fn read(file: &PartFile, design: Option<&Design>) -> Joint {
+    let texts: Vec<MarkingText> = file.markings_now().map(marking_text).collect();
+    joint(&texts, design.and_then(design_years))
+}
+
+fn marking_text(marking: &Marking) -> MarkingText<'_> {
+    MarkingText {
+        text: &marking.text,
+        surface: surface(marking.surface),
+        original: match marking.from_factory {
+            FromFactory::Unknown => None,
+            FromFactory::Yes => Some(true),
+            FromFactory::No => Some(false),
+        },
+        settled: scheme(&marking.scheme),
+    }
+}
+
+/// The date scheme of a stored name.
+pub fn scheme(name: &str) -> Option<Scheme> {
+    if name.is_empty() {
+        return None;
+    }
+    let stored = serde::de::value::StrDeserializer::<serde::de::value::Error>::new(name);
+    serde::Deserialize::deserialize(stored).ok()
+}
+
+fn surface(surface: Surface) -> date_code::Surface {
+    match surface {
+        Surface::Board => date_code::Surface::Board,
+        Surface::Chip => date_code::Surface::Chip,
+        Surface::Sticker => date_code::Surface::Sticker,
+        Surface::Capacitor => date_code::Surface::Capacitor,
+        Surface::DriveLabel => date_code::Surface::DriveLabel,
+        Surface::Case => date_code::Surface::Case,
+        Surface::Other => date_code::Surface::Other,
+    }
+}
+
+/// The days on which a design was made: from its introduction to its end, or the one that is known.
+pub fn design_years(design: &Design) -> Option<Span> {
+    match (design.introduced.span(), design.discontinued.span()) {
+        (Some(from), Some(to)) => Some(Span::new(from.first, to.last.max(from.last))),
+        (Some(only), None) | (None, Some(only)) => Some(only),
+        (None, None) => None,
+    }
+}
+
+/// The window of a machine's brief; an end left open reaches as far as logbook dates do. `None` when both are open.
+pub fn window(machine: &Machine) -> Option<Span> {
+    let (from, to) = (machine.window_from.span(), machine.window_to.span());
+    let ends = crate::record::YEARS;
+    let first = from.or_else(|| to.and(Span::year(*ends.start())))?.first;
+    let last = to.or_else(|| Span::year(*ends.end()))?.last;
+    (first <= last).then_some(Span { first, last })
+}
+
+impl Making {
+    /// What a part's markings and its design say.
+    pub fn of(file: &PartFile, design: Option<&Design>) -> Self {
+        let years = design.and_then(design_years);
+        let design_runs_on = design.is_some_and(|design| !design.discontinued.is_known());
+        if file.markings.is_empty() {
+            let not_before = design.and_then(|design| design.introduced.span()).map(|span| span.first);
+            return Self { span: years, not_before, design_years: years, design_runs_on, ..Self::default() };
+        }
+        let joint = read(file, design);
+        let ids: Vec<MarkingId> = file.markings_now().map(|marking| marking.id).collect();
+        Self {
+            span: joint.likely,
+            not_before: joint.not_before.map(|bound| bound.day),
+            design_years: years,
+            design_runs_on,
+            is_marked: joint.confidence.grade != Grade::None,
+            outliers: joint.outliers.iter().map(|outlier| (ids[outlier.marking], outlier.weeks)).collect(),
+            ambiguous: joint.confidence.ambiguous,
+        }
+    }
+
+    /// How it stands to a window of dates.
+    pub fn true_to(&self, window: Span) -> TrueTo {
+        let own = self.span.filter(|_| self.is_marked);
+        let by_design = self.design_years.map(|years| match years.weeks_from(window) {
+            before if before < 0 && self.design_runs_on => 0,
+            weeks => weeks,
+        });
+        match (own.map(|span| span.weeks_from(window)), by_design) {
+            (Some(0), _) => TrueTo::Comfortable,
+            (weeks, Some(0)) => TrueTo::ByDesign { weeks },
+            (Some(weeks), _) | (None, Some(weeks)) => TrueTo::Apart { weeks },
+            (None, None) => TrueTo::NotKnown,
+        }
+    }
+}
+
+impl TrueTo {
+    /// In words.
+    pub fn said(self) -> String {
+        match self {
+            Self::Comfortable => crate::text!("made within the window").to_owned(),
+            Self::ByDesign { weeks: None } => {
+                crate::text!("by its design's years only: it carries no date of its own").to_owned()
+            }
+            Self::ByDesign { weeks: Some(weeks) } | Self::Apart { weeks } if weeks > 0 => {
+                let apart =
+                    crate::counted!("{count} week after the window", "{count} weeks after the window", weeks as usize);
+                self.with_design(apart)
+            }
+            Self::ByDesign { weeks: Some(weeks) } | Self::Apart { weeks } => {
+                let count = weeks.unsigned_abs() as usize;
+                let apart = crate::counted!("{count} week before the window", "{count} weeks before the window", count);
+                self.with_design(apart)
+            }
+            Self::NotKnown => crate::text!("no date known").to_owned(),
+        }
+    }
+
+    fn with_design(self, apart: String) -> String {
+        match self {
+            Self::ByDesign { .. } => crate::text!("by its design's years only: made {apart}", apart = apart),
+            _ => apart,
+        }
+    }
+}

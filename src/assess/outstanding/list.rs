@@ -1,0 +1,140 @@
+//! A part's outstanding work in the order in which it can be done.
+
+use std::sync::Arc;
+
+use super::{Job, Task, calls, is_behind_a_cure};
+use crate::record::{Custody, FindingFile, FindingId, FindingState, Hold, PartFile, Work, WorkState};
+use crate::rules::{Rules, WorkRule};
+
+/// All that is to be done on a part, every piece after those that must be done before it; nothing for a part that
+/// has left for good.
+pub fn of_part(file: &PartFile, rules: &Rules) -> Vec<Task> {
+    if matches!(file.custody_now(), Custody::GivenBack | Custody::Sold | Custody::Scrapped) {
+        return Vec::new();
+    }
+    let works: Vec<&Work> = file.work.iter().collect();
+    let mut tasks = Vec::new();
+    for finding in &file.findings {
+        add_called_for(&mut tasks, file, finding, &works, rules);
+    }
+    for work in &file.work {
+        if let Some(task) = by_hand(work, file, &tasks, rules) {
+            tasks.push(task);
+        }
+    }
+    // The tables stand in working order; work in the restorer's own words comes last, as it was added.
+    let mut placed: Vec<(usize, Task)> = tasks.into_iter().map(|task| (place_of(&task, rules), task)).collect();
+    placed.sort_by_key(|(place, _)| *place);
+    link(&mut placed, rules, file.custody_now().is_at_hand());
+    placed.into_iter().map(|(_, task)| task).collect()
+}
+
+fn add_called_for(tasks: &mut Vec<Task>, file: &PartFile, finding: &FindingFile, works: &[&Work], rules: &Rules) {
+    let kind = file.part.kind;
+    let cured = finding.state() == FindingState::Cured;
+    if !finding.state().calls_for_work() && !cured {
+        return;
+    }
+    for call in calls(finding, kind, works, rules).filter(|call| !call.is_settled()) {
+        if cured && !is_behind_a_cure(finding, call.rule, kind, rules) {
+            continue;
+        }
+        let hold = call.rule.hold_at(finding.severity());
+        let work = call.work.map(|work| work.id);
+        match tasks.iter_mut().find(|task| task.rule().is_some_and(|rule| Arc::ptr_eq(rule, call.rule))) {
+            Some(task) => {
+                task.findings.push(finding.finding.id);
+                task.hold = task.hold.min(hold);
+                if progress(call.state) > progress(task.state) {
+                    // The finding whose record carries the work leads, so that the task keeps that record's key.
+                    let last = task.findings.len() - 1;
+                    task.findings.swap(0, last);
+                    task.state = call.state;
+                    task.work = work;
+                }
+            }
+            None => tasks.push(new_task(file, Job::Rule(Arc::clone(call.rule)), hold, call.state, work, finding)),
+        }
+    }
+}
+
+/// How far a state is on the way, to tell which of several records carries the task.
+fn progress(state: WorkState) -> u8 {
+    match state {
+        WorkState::Doing => 3,
+        WorkState::Waiting => 2,
+        WorkState::Failed => 1,
+        _ => 0,
+    }
+}
+
+fn new_task(
+    file: &PartFile,
+    job: Job,
+    hold: Hold,
+    state: WorkState,
+    work: Option<crate::record::WorkId>,
+    finding: &FindingFile,
+) -> Task {
+    let findings = vec![finding.finding.id];
+    Task { part: file.part.id, job, findings, work, state, hold, waits_for: Vec::new(), doable: false }
+}
+
+/// The task of a record that no finding's rule asks for: added by hand, or begun before the rules were changed.
+fn by_hand(work: &Work, file: &PartFile, tasks: &[Task], rules: &Rules) -> Option<Task> {
+    if !work.state.is_outstanding() && work.state != WorkState::Failed {
+        return None;
+    }
+    let rule: Option<&Arc<WorkRule>> = rules.work(&work.rule);
+    if let Some(finding) = work.finding.filter(|_| !work.rule.is_empty()) {
+        let calls_for_work = file.finding(finding).is_some_and(|file| file.state().calls_for_work());
+        let is_listed = |task: &Task| task.rule().is_some_and(|rule| rule.name == work.rule);
+        if !calls_for_work || work.state == WorkState::Open || tasks.iter().any(is_listed) {
+            return None;
+        }
+    }
+    let own_words = || {
+        let title = if work.title.is_empty() { work.rule.as_str() } else { &work.title };
+        Job::Own { title: title.into(), nature: work.nature }
+    };
+    Some(Task {
+        part: file.part.id,
+        job: rule.map_or_else(own_words, |rule| Job::Rule(Arc::clone(rule))),
+        findings: work.finding.into_iter().collect(),
+        work: Some(work.id),
+        state: work.state,
+        hold: rule.map_or(work.hold, |rule| rule.hold),
+        waits_for: Vec::new(),
+        doable: false,
+    })
+}
+
+fn place_of(task: &Task, rules: &Rules) -> usize {
+    task.rule().map_or(usize::MAX, |rule| rules.place_of(&rule.name))
+}
+
+/// Says of each task which ones must be done first, over however many steps, and whether it can be started now.
+fn link(tasks: &mut [(usize, Task)], rules: &Rules, at_hand: bool) {
+    for later in 0..tasks.len() {
+        let place = tasks[later].0;
+        let waits_for: Vec<u16> = if place == usize::MAX {
+            Vec::new()
+        } else {
+            (0..later as u16).filter(|first| rules.is_place_before(tasks[usize::from(*first)].0, place)).collect()
+        };
+        let task = &mut tasks[later].1;
+        task.doable = waits_for.is_empty() && at_hand && task.state != WorkState::Waiting;
+        task.waits_for = waits_for;
+    }
+}
+
+/// Open findings that no rule calls for work on and for which nobody has decided any.
+pub fn undecided(file: &PartFile, rules: &Rules) -> Vec<FindingId> {
+    let open = file.findings.iter().filter(|finding| finding.state().calls_for_work());
+    open.filter(|finding| {
+        let by_rule = rules.work_for(&finding.finding.what, file.part.kind, finding.severity()).next();
+        by_rule.is_none() && file.work.iter().all(|work| work.finding != Some(finding.finding.id))
+    })
+    .map(|finding| finding.finding.id)
+    .collect()
+}

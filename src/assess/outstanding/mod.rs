@@ -1,0 +1,158 @@
+//! Outstanding work: what open findings call for by rule, and what was added by hand, less what is done or waived.
+
+mod call;
+mod list;
+mod totals;
+
+use std::sync::Arc;
+
+pub(super) use call::{Call, calls, is_behind_a_cure};
+pub use list::{of_part, undecided};
+pub use totals::{MaterialNeed, Totals, materials};
+
+use crate::record::{Competence, FindingId, Hold, Nature, PartId, WorkId, WorkState};
+use crate::rules::WorkRule;
+
+/// What a task is, so that a desk can keep hold of it over revisions.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum TaskKey {
+    /// Work that follows from a finding by the rule of this name.
+    Rule { finding: FindingId, rule: String },
+    /// Work that was added by hand.
+    Hand(WorkId),
+}
+
+/// What is to be done.
+#[derive(Clone, Debug)]
+pub enum Job {
+    /// A piece of work from the tables.
+    Rule(Arc<WorkRule>),
+    /// Work in the restorer's own words.
+    Own { title: Arc<str>, nature: Nature },
+}
+
+impl Job {
+    /// What to do, in the reader's language.
+    pub fn title(&self) -> &str {
+        match self {
+            Self::Rule(rule) => crate::text::say(&rule.say),
+            Self::Own { title, .. } => title,
+        }
+    }
+
+    /// The row of the tables, for work that has one.
+    pub fn rule(&self) -> Option<&Arc<WorkRule>> {
+        match self {
+            Self::Rule(rule) => Some(rule),
+            Self::Own { .. } => None,
+        }
+    }
+}
+
+/// One piece of outstanding work on one part. The same work called for by several findings is one task.
+#[derive(Clone, Debug)]
+pub struct Task {
+    pub part: PartId,
+    pub job: Job,
+    /// The findings that it serves; empty for work added by hand without one.
+    pub findings: Vec<FindingId>,
+    /// The record that carries it already (begun, remarked on, done before its finding returned); to be reused.
+    pub work: Option<WorkId>,
+    /// Open, waiting, doing, or failed and not yet taken up again.
+    pub state: WorkState,
+    /// What it holds up: the strictest that its findings ask for.
+    pub hold: Hold,
+    /// Places in the part's list of the tasks that must be done first.
+    pub waits_for: Vec<u16>,
+    /// Whether it can be started now: nothing to be done first, no material missing, the part at hand.
+    pub doable: bool,
+}
+
+impl Task {
+    /// What it is, to keep hold of it.
+    pub fn key(&self) -> TaskKey {
+        match (&self.job, self.findings.first(), self.work) {
+            (Job::Rule(rule), Some(finding), _) => TaskKey::Rule { finding: *finding, rule: rule.name.clone() },
+            (_, _, Some(work)) => TaskKey::Hand(work),
+            // Work without finding or record does not arise.
+            (job, finding, None) => TaskKey::Rule {
+                finding: finding.copied().unwrap_or_else(|| FindingId::from_uuid(uuid::Uuid::nil())),
+                rule: job.title().to_owned(),
+            },
+        }
+    }
+
+    pub fn rule(&self) -> Option<&Arc<WorkRule>> {
+        self.job.rule()
+    }
+
+    /// What to do.
+    pub fn title(&self) -> &str {
+        self.job.title()
+    }
+
+    /// How, in a sentence or two; may be empty.
+    pub fn how(&self) -> &str {
+        self.rule().map_or("", |rule| crate::text::say(&rule.how))
+    }
+
+    /// Hands-on minutes it usually takes; 0 when nobody said.
+    pub fn minutes(&self) -> u32 {
+        self.rule().map_or(0, |rule| rule.minutes)
+    }
+
+    /// Hours of drying, curing or running that need nobody.
+    pub fn wait_hours(&self) -> u32 {
+        self.rule().map_or(0, |rule| rule.wait_hours)
+    }
+
+    pub fn materials(&self) -> &[String] {
+        self.rule().map_or(&[], |rule| &rule.materials)
+    }
+
+    pub fn tools(&self) -> &[String] {
+        self.rule().map_or(&[], |rule| &rule.tools)
+    }
+
+    pub fn cautions(&self) -> &[String] {
+        self.rule().map_or(&[], |rule| &rule.cautions)
+    }
+
+    /// Proofs that count no longer once it is done, by name.
+    pub fn voids(&self) -> &[String] {
+        self.rule().map_or(&[], |rule| &rule.voids)
+    }
+
+    /// Proofs that show it done, by name.
+    pub fn proven_by(&self) -> &[String] {
+        self.rule().map_or(&[], |rule| &rule.proven_by)
+    }
+
+    /// Who may do it.
+    pub fn who(&self) -> Competence {
+        self.rule().map_or(Competence::Oneself, |rule| rule.who)
+    }
+
+    pub fn nature(&self) -> Nature {
+        match &self.job {
+            Job::Rule(rule) => rule.nature,
+            Job::Own { nature, .. } => *nature,
+        }
+    }
+
+    /// The set-up it wants, by name; empty for work in the restorer's own words.
+    pub fn sitting(&self) -> &str {
+        self.rule().map_or("", |rule| &rule.sitting)
+    }
+
+    /// Whether it was begun and is not finished.
+    pub fn is_under_way(&self) -> bool {
+        self.state == WorkState::Doing
+    }
+
+    /// Whether power has to wait for it: it holds power or storage, or the part is opened up in the middle of work
+    /// that changes it.
+    pub fn holds_power(&self) -> bool {
+        self.hold <= Hold::Power || (self.is_under_way() && self.nature() != Nature::Care)
+    }
+}
