@@ -1,5 +1,6 @@
 //! `benchwright read`: what is printed on a part, and what it means. Each kind stands in a file of its own.
 
+mod capacitor;
 mod date_code;
 
 use clap::Subcommand;
@@ -10,6 +11,8 @@ use crate::text;
 /// One kind of text a variant.
 #[derive(Subcommand)]
 pub enum Read {
+    #[command(about = text!("A capacitor's mark: value, voltage, tolerance"))]
+    Capacitor(capacitor::Capacitor),
     #[command(about = text!("A date code: every possible reading, best first"))]
     DateCode(date_code::DateCode),
 }
@@ -17,6 +20,7 @@ pub enum Read {
 impl Read {
     pub fn answer(&self, json: bool) -> Answer {
         match self {
+            Self::Capacitor(capacitor) => capacitor.answer(json),
             Self::DateCode(date_code) => date_code.answer(json),
         }
     }
