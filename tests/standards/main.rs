@@ -8,6 +8,7 @@
 
 mod chance;
 
+mod capacitor_limits;
 mod capacitor_marks;
 mod clocks;
 mod colour;

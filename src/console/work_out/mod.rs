@@ -1,10 +1,14 @@
 //! `benchwright work-out`: figures of the trade. Each kind stands in a file of its own.
 
+mod capacitor;
 mod clock;
 mod colour;
 mod corrosion;
 mod drive;
+mod life;
+mod parallel;
 mod preferred;
+mod reform;
 mod supply;
 
 use clap::Subcommand;
@@ -15,6 +19,8 @@ use crate::text;
 /// One kind of figure a variant.
 #[derive(Subcommand)]
 pub enum WorkOut {
+    #[command(about = text!("Limits of an electrolytic, and how a measured one stands"))]
+    Capacitor(capacitor::Capacitor),
     #[command(about = text!("Core, bus and card clocks from a board's settings, and their risk"))]
     Clock(clock::Clock),
     #[command(about = text!("Yellowness and difference of colours in a photograph"))]
@@ -23,8 +29,14 @@ pub enum WorkOut {
     Corrosion(corrosion::Corrosion),
     #[command(about = text!("What a drive shows on a firmware and a file system"))]
     Drive(drive::Drive),
+    #[command(about = text!("How long an electrolytic lasts at the temperatures it is used at"))]
+    Life(life::Life),
+    #[command(about = text!("Capacitors side by side as one"))]
+    Parallel(parallel::Parallel),
     #[command(about = text!("The preferred values next to a value, down and up"))]
     Preferred(preferred::Preferred),
+    #[command(about = text!("What a long-shelved electrolytic needs before it is trusted"))]
+    Reform(reform::Reform),
     #[command(about = text!("Readings of a supply's rails against their limits"))]
     Supply(supply::Supply),
 }
@@ -32,11 +44,15 @@ pub enum WorkOut {
 impl WorkOut {
     pub fn answer(&self, json: bool) -> Answer {
         match self {
+            Self::Capacitor(capacitor) => capacitor.answer(json),
             Self::Clock(clock) => clock.answer(json),
             Self::Colour(colour) => colour.answer(json),
             Self::Corrosion(corrosion) => corrosion.answer(json),
             Self::Drive(drive) => drive.answer(json),
+            Self::Life(life) => life.answer(json),
+            Self::Parallel(parallel) => parallel.answer(json),
             Self::Preferred(preferred) => preferred.answer(json),
+            Self::Reform(reform) => reform.answer(json),
             Self::Supply(supply) => supply.answer(json),
         }
     }

@@ -143,7 +143,8 @@ impl Gathered {
         if microfarads && self.body != Body::Ceramic || number.has_point {
             self.keep(&bare(Form::BareMicrofarads, 1e6));
         }
-        if !electrolytic && !number.has_point && !(self.body == Body::Unknown && has_volts(rest)) {
+        let is_volts_beside = self.body == Body::Unknown && has_volts(rest);
+        if !(electrolytic || number.has_point || is_volts_beside) {
             self.keep(&bare(Form::BarePicofarads, 1.0));
         }
     }
