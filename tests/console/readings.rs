@@ -44,19 +44,7 @@ fn a_capacitor_mark_gives_value_voltage_and_tolerance() {
 
 #[test]
 fn a_measured_capacitor_is_judged() {
-    let worn = [
-        "work-out",
-        "capacitor",
-        "--uf",
-        "1000",
-        "--volts",
-        "16",
-        "--measured-uf",
-        "790",
-        "--esr-mohm",
-        "300",
-        "--json",
-    ];
+    let worn = ["work-out", "capacitor", "--uf", "1000", "--volts", "16", "--measured-uf", "790", "--esr-mohm", "300"];
     let found = json(&worn);
     assert_eq!(found["grade"], "out_of_limits");
     let grades: Vec<&str> =
@@ -70,7 +58,6 @@ fn life_and_groups_and_re_forming() {
     // Cosel Q&A a0057.
     let found = json(&[
         "work-out", "life", "--hours", "1000", "--rated", "105", "--at", "45:8", "--at", "55:8", "--at", "65:8",
-        "--json",
     ]);
     assert!((found["hours"].as_f64().unwrap() - 27_428.57).abs() < 0.01);
     assert_eq!(json(&["work-out", "parallel", "1000:30", "1000:30", "1000:30"])["esr_mohm"], 10.0);
