@@ -1,6 +1,7 @@
 //! What the trade knows: pure functions on plain values, each with its source.
 
 pub mod capacitor;
+pub mod cell;
 pub mod clock;
 pub mod colour;
 pub mod corrosion;

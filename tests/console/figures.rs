@@ -75,8 +75,16 @@ fn rust_and_colour() {
 }
 
 #[test]
+fn a_cell_by_its_voltages() {
+    let cell = json(&["work-out", "cell", "cr", "--open", "3.0", "--loaded", "2.3"]);
+    assert_eq!((&cell["state"], &cell["facts"]["leaks"]), (&"low".into(), &"solvent".into()));
+    let barrel = text(&["work-out", "cell", "nicd", "--cells", "3", "--open", "2,9"]);
+    assert!(barrel.contains("spent") && barrel.contains("Never baking soda"), "{barrel}");
+}
+
+#[test]
 fn what_cannot_be_read_gives_the_reason() {
-    let unreadable: [(&[&str], &str); 12] = [
+    let unreadable: [(&[&str], &str); 14] = [
         (&["drive", "--bytes", "8.4 Gx"], "no unit"),
         (&["drive", "--bytes", "0"], "zero"),
         (&["drive", "--chs", "1024/16"], "not CYLINDERS"),
@@ -88,6 +96,8 @@ fn what_cannot_be_read_gives_the_reason() {
         (&["clock", "--bus", "fast", "--multiplier", "2"], "no number"),
         (&["clock", "--bus", "66", "--multiplier", "2", "--pci", "1/0"], "no ratio"),
         (&["corrosion", "--share", "120"], "between 0 and 100"),
+        (&["cell", "cr", "--open", "9"], "no such cell"),
+        (&["cell", "zamboni", "--open", "3"], "is not known"),
         (&["colour", "beige"], "six hexadecimal digits"),
     ];
     for (arguments, expected) in unreadable {

@@ -30,8 +30,10 @@ fn agp_boards_take_the_cards_of_the_specification() {
     }
 }
 
-/// Pins: course notes on processor sockets, p. 37 (manualshelf copy); Socket 7 and Super 7: Wikipedia (de), Sockel 7;
-/// VL-Bus: lecture notes (NIU); memory: PC Guide, Wikipedia (DIMM); disks: a disk array's SCSI guide, p. 61.
+/// Sockets and slots: table 3.18 of Upgrading and Repairing PCs (online companion); Super 7: Wikipedia (de), Sockel 7;
+/// ISA, EISA: pinouts.ru (62 + 36, 62 + 38); MCA: ardent-tool.com (2 × 56, 2 × 91); PCI: pin tables collected by Ralph
+/// Valentino (positions 1 to 62 and 63 to 94, less two positions a key); VL-Bus: lecture notes (NIU); memory: Hardware
+/// Book, Wikipedia (DIMM), rcramer.com; disks: a disk array's SCSI guide, p. 61.
 #[test]
 fn contacts_are_those_of_published_tables() {
     let published = [
@@ -51,11 +53,25 @@ fn contacts_are_those_of_published_tables() {
         ("socket-a", 462),
         ("socket-423", 423),
         ("socket-478", 478),
+        ("socket-775", 775),
+        ("socket-754", 754),
+        ("socket-939", 939),
+        ("isa-8", 62),
+        ("isa-16", 62 + 36),
+        ("eisa", 62 + 36 + 62 + 38),
+        ("mca-16", 2 * 56),
+        ("mca-32", 2 * 91),
+        ("pci-5v", 2 * 62 - 4),
+        ("pci-universal", 2 * 62 - 8),
+        ("pci-5v-64", 2 * 94 - 4),
         ("vlb", 112),
         ("simm-30", 30),
         ("simm-72", 72),
         ("dimm-168-sdram", 168),
         ("dimm-184-ddr", 184),
+        ("dimm-240-ddr2", 240),
+        ("rimm-184", 184),
+        ("sodimm-144", 144),
         ("ide-40", 40),
         ("scsi-50", 50),
         ("scsi-68", 68),
@@ -92,14 +108,21 @@ fn widths_are_those_of_published_tables() {
     }
 }
 
-/// PC Guide: ISA standard maximum 8.33 MHz, first machines 4.77 MHz. PCI: 33.33 MHz, period 30 ns. NIU: VL-Bus
-/// 33 MHz. Socket tables: sources of the contacts. Module speeds: Wikipedia, SDRAM (PC66, PC100, PC133; 15, 10, 7.5 ns).
+/// PC Guide: ISA standard maximum 8.33 MHz, first machines 4.77 MHz. PCI: 33.33 MHz, period 30 ns. Sockets 1 to 6: FOLDOC,
+/// x86 processor socket; Socket 7: Wikipedia (de); Slot 1, Slot A, Socket A, 423, 478: Wikipedia, of double- and
+/// quad-pumped buses the clock. Modules: Wikipedia, SDRAM (15, 10, 7.5 ns); rcramer.com, Random access memory (DDR).
 #[test]
 fn clocks_are_those_of_published_tables() {
-    let published: [(&str, &[f64]); 12] = [
+    let published: [(&str, &[f64]); 18] = [
         ("isa-8", &[4.77, 8.333]),
         ("pci-5v", &[1000.0 / 30.0]),
         ("agp-3.3v", &[66.667]),
+        ("socket-1", &[16.0, 20.0, 25.0, 33.0]),
+        ("socket-2", &[25.0, 33.0, 40.0, 50.0]),
+        ("socket-3", &[25.0, 33.0, 40.0, 50.0]),
+        ("socket-6", &[25.0, 33.0, 40.0]),
+        ("dimm-184-ddr", &[100.0, 133.333, 166.667, 200.0]),
+        ("dimm-240-ddr2", &[200.0, 266.667]),
         ("socket-4", &[60.0, 66.667]),
         ("socket-5", &[50.0, 60.0, 66.667]),
         ("socket-7", &[50.0, 60.0, 66.667]),
@@ -120,10 +143,11 @@ fn clocks_are_those_of_published_tables() {
     }
 }
 
-/// Core voltage ranges: course notes on processor sockets, p. 37; Wikipedia (de), Sockel 7.
+/// Core voltages: table 3.18 of Upgrading and Repairing PCs; Socket 7: Wikipedia (de); Socket 8: a flash card set on sockets;
+/// Slot 1, Slot A, Socket A: Wikipedia. Modules: Hardware Book, Memory.
 #[test]
 fn core_voltages_are_those_of_published_tables() {
-    let published: [(&str, &[f64]); 9] = [
+    let published: [(&str, &[f64]); 16] = [
         ("socket-1", &[5.0]),
         ("socket-2", &[5.0]),
         ("socket-3", &[3.3, 5.0]),
@@ -131,8 +155,15 @@ fn core_voltages_are_those_of_published_tables() {
         ("socket-5", &[3.3, 3.5]),
         ("socket-7", &[2.0, 3.5]),
         ("socket-8", &[3.1, 3.3]),
+        ("socket-6", &[3.3]),
+        ("slot-1", &[1.3, 3.5]),
         ("slot-a", &[1.3, 2.05]),
         ("socket-a", &[1.0, 2.05]),
+        ("simm-30", &[5.0]),
+        ("sodimm-72", &[3.3, 5.0]),
+        ("dimm-168-edo", &[3.3, 5.0]),
+        ("dimm-168-sdram", &[3.3]),
+        ("dimm-184-ddr", &[2.5]),
     ];
     let connectors = shipped();
     for (id, volts) in published {
@@ -183,6 +214,7 @@ fn accepting_is_directed() {
         ("super-7", "socket-7"),
         ("super-7", "socket-5"),
         ("socket-3", "socket-1"),
+        ("socket-370-fcpga2", "socket-370-fcpga"),
         ("isa-16", "isa-8"),
         ("vlb", "isa-16"),
         ("eisa", "isa-16"),

@@ -10,6 +10,7 @@ mod chance;
 
 mod capacitor_limits;
 mod capacitor_marks;
+mod cells;
 mod clocks;
 mod colour;
 mod connectors;

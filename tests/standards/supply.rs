@@ -249,7 +249,7 @@ fn check_any_pairs(text: &str) {
 #[test]
 fn fuzz_supply_readings() {
     let alphabet: Vec<char> = "00123459==...,,;- +minusvVsb33".chars().collect();
-    let mut chance = Chance(0x5099_1E5);
+    let mut chance = Chance(0x0509_91E5);
     for _ in 0..rounds() {
         check_any_pairs(&chance.text(&alphabet, 24));
     }

@@ -1,6 +1,7 @@
 //! `benchwright work-out`: figures of the trade. Each kind stands in a file of its own.
 
 mod capacitor;
+mod cell;
 mod clock;
 mod colour;
 mod corrosion;
@@ -21,6 +22,8 @@ use crate::text;
 pub enum WorkOut {
     #[command(about = text!("Limits of an electrolytic, and how a measured one stands"))]
     Capacitor(capacitor::Capacitor),
+    #[command(about = text!("Whether a cell is good, low or spent, and what to do when it leaks"))]
+    Cell(cell::Cell),
     #[command(about = text!("Core, bus and card clocks from a board's settings, and their risk"))]
     Clock(clock::Clock),
     #[command(about = text!("Yellowness and difference of colours in a photograph"))]
@@ -45,6 +48,7 @@ impl WorkOut {
     pub fn answer(&self, json: bool) -> Answer {
         match self {
             Self::Capacitor(capacitor) => capacitor.answer(json),
+            Self::Cell(cell) => cell.answer(json),
             Self::Clock(clock) => clock.answer(json),
             Self::Colour(colour) => colour.answer(json),
             Self::Corrosion(corrosion) => corrosion.answer(json),

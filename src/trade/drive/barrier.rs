@@ -97,7 +97,24 @@ pub fn barriers() -> Vec<Barrier> {
         chs(1024, 255, 63, text!("8.4 GB"), text!("firmware calls with 1024 cylinders, and DOS with 255 heads"), ""),
         chs(16_383, 16, 63, text!("8.4 GB, reported geometry"), text!("the largest geometry that drives report"), ""),
         chs(1024, 256, 63, text!("8.5 GB"), text!("24 bits of cylinder, head and sector in firmware calls"), ""),
+        Barrier {
+            exact: false,
+            ..plain(
+                32_000_000_000,
+                text!("32 GB, Windows 95"),
+                text!("Windows 95 is not supported on more, for reasons its maker never gave"),
+                "",
+                Source::published("PC Guide, the Windows 95 limit; only \"32 GB\" is printed"),
+            )
+        },
         chs(65_535, 16, 63, text!("33.8 GB"), text!("16 bits for the cylinders in firmware of the late nineties"), ""),
+        plain(
+            1 << 36,
+            text!("69 GB, FDISK"),
+            text!("Windows 98's first FDISK shows what is left beyond 64 GiB"),
+            "",
+            Source::published("hexff.com, Windows 98 and large drives; maker's article Q263044"),
+        ),
         chs(65_536, 16, 255, text!("137 GB, cylinders"), text!("largest geometry of the ATA interface"), ""),
         plain(1 << 37, text!("137 GB"), text!("28 bits of linear address in the ATA interface"), "", ATA),
         plain(

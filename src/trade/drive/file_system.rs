@@ -69,12 +69,22 @@ pub fn file_systems() -> Vec<FileSystem> {
             MICROSOFT,
         ),
         row(
+            "fat32-windows-95",
+            text!("FAT32, Windows 95 OSR2"),
+            TABLE,
+            Some(32_000_000_000),
+            text!("The 32 GB are what its maker supports; the exact limit is not published."),
+            Source::published("PC Guide, the Windows 95 limit; FAT32 in OSR2: sagapedia, File Allocation Table"),
+        ),
+        row(
             "fat32",
-            text!("FAT32, Windows 95 OSR2 and later"),
+            text!("FAT32, Windows 98 and later"),
             TABLE,
             Some(1 << 37),
-            text!("Windows 98's own checking tools stop near 127 GiB, its FDISK shows drives above 64 GiB wrongly."),
-            Source::memory("Microsoft knowledge base; FAT32 in OSR2: sagapedia, File Allocation Table"),
+            text!("Windows 98's checking tools stop near 127 GiB, its first FDISK shows drives above 64 GiB wrongly."),
+            Source::published(
+                "philscomputerlab.com, Windows 98 maximum hard drive capacity; hexff.com, Windows 98 and large drives",
+            ),
         ),
         row("hpfs", text!("HPFS"), 1 << 36, Some(1 << 37), "", Source::memory("OS/2 Warp documentation")),
         row(
