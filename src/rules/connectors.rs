@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
 use super::table_error::TableError;
+use crate::text;
 use crate::trade::{Source, Sureness};
 
 /// What sort of connection a connector is.
@@ -42,18 +43,18 @@ impl Family {
     /// In words.
     pub fn said(self) -> &'static str {
         match self {
-            Self::Processor => crate::text!("processor socket"),
-            Self::Expansion => crate::text!("expansion slot"),
-            Self::Memory => crate::text!("memory socket"),
-            Self::Outline => crate::text!("board outline"),
-            Self::Mounting => crate::text!("mounting"),
-            Self::BoardPower => crate::text!("board power"),
-            Self::DrivePower => crate::text!("drive power"),
-            Self::Disk => crate::text!("disk channel"),
-            Self::Floppy => crate::text!("floppy channel"),
-            Self::Video => crate::text!("video connector"),
-            Self::Input => crate::text!("keyboard or pointing device"),
-            Self::Port => crate::text!("port"),
+            Self::Processor => text!("processor socket"),
+            Self::Expansion => text!("expansion slot"),
+            Self::Memory => text!("memory socket"),
+            Self::Outline => text!("board outline"),
+            Self::Mounting => text!("mounting"),
+            Self::BoardPower => text!("board power"),
+            Self::DrivePower => text!("drive power"),
+            Self::Disk => text!("disk channel"),
+            Self::Floppy => text!("floppy channel"),
+            Self::Video => text!("video connector"),
+            Self::Input => text!("keyboard or pointing device"),
+            Self::Port => text!("port"),
         }
     }
 }
@@ -149,7 +150,10 @@ impl Connectors {
                     return Err(fault(offset, reason));
                 }
                 if !seen.insert(row.id.get_ref().clone()) {
-                    return Err(fault(row.id.span().start, format!("connector {} stands twice", row.id.get_ref())));
+                    return Err(fault(
+                        row.id.span().start,
+                        text!("connector {id} stands twice", id = row.id.get_ref()),
+                    ));
                 }
                 for other in &row.accepts {
                     accepts.push((*file, *text, other.span().start, row.id.get_ref().clone(), other.get_ref().clone()));
@@ -160,10 +164,10 @@ impl Connectors {
         let families: HashMap<&str, Family> = by_id.iter().map(|(id, row)| (id.as_str(), row.family)).collect();
         for (file, text, offset, id, other) in &accepts {
             let reason = match families.get(other.as_str()) {
-                None => format!("{id} accepts {other}, which is no connector"),
-                Some(_) if id == other => format!("{id} lists itself; every connector accepts its own kind"),
+                None => text!("{id} accepts {other}, which is no connector", id = id, other = other),
+                Some(_) if id == other => text!("{id} lists itself; every connector accepts its own kind", id = id),
                 Some(family) if families.get(id.as_str()) != Some(family) => {
-                    format!("{id} accepts {other}, which is of another family")
+                    text!("{id} accepts {other}, which is of another family", id = id, other = other)
                 }
                 Some(_) => continue,
             };
@@ -179,7 +183,7 @@ impl Connectors {
 
     /// What people call it; the id itself when the table does not know it.
     pub fn label<'a>(&'a self, id: &'a str) -> &'a str {
-        self.get(id).map_or(id, |connector| crate::text::say(&connector.label))
+        self.get(id).map_or(id, |connector| text::say(&connector.label))
     }
 
     /// All connectors in the order of their ids.
@@ -203,26 +207,26 @@ impl Row {
         let id = self.id.get_ref();
         let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-' || c == '.';
         if id.is_empty() || !id.chars().all(plain) || id.starts_with('-') || id.ends_with('-') || id.contains("--") {
-            let reason = format!("\"{id}\" is no id: lower-case letters, digits, single hyphens and dots only");
+            let reason = text!("\"{id}\" is no id: lower-case letters, digits, single hyphens and dots only", id = id);
             return Some((self.id.span().start, reason));
         }
         if self.label.trim().is_empty() {
-            return Some((start, format!("{id} has no label")));
+            return Some((start, text!("{id} has no label", id = id)));
         }
         if self.source.trim().is_empty() && self.sureness == Sureness::Published {
-            return Some((start, format!("{id} is marked as published but names no source")));
+            return Some((start, text!("{id} is marked as published but names no source", id = id)));
         }
         if self.contacts == Some(0) || self.width_bits == Some(0) {
-            return Some((start, format!("{id} has zero contacts or bits; leave out what is not known")));
+            return Some((start, text!("{id} has zero contacts or bits; leave out what is not known", id = id)));
         }
         for figures in [&self.clocks_mhz, &self.volts].into_iter().flatten() {
             if !positive_and_ascending(figures.get_ref()) {
-                return Some((figures.span().start, format!("{id}: figures must be positive and ascending")));
+                return Some((figures.span().start, text!("{id}: figures must be positive and ascending", id = id)));
             }
         }
         let sides = self.outline_mm.as_ref()?;
         let fine = sides.get_ref().iter().all(|mm| mm.is_finite() && *mm > 0.0);
-        (!fine).then(|| (sides.span().start, format!("{id}: both sides of an outline must be positive")))
+        (!fine).then(|| (sides.span().start, text!("{id}: both sides of an outline must be positive", id = id)))
     }
 
     fn into_connector(self) -> Connector {

@@ -82,9 +82,27 @@ fn a_cell_by_its_voltages() {
     assert!(barrel.contains("spent") && barrel.contains("Never baking soda"), "{barrel}");
 }
 
+/// Wikipedia (de), Sockel 7: takes Socket 5 processors, not the reverse.
+#[test]
+fn connectors_and_which_takes_which() {
+    let takes = |offer, need| json(&["work-out", "connector", offer, "--takes", need])["takes"].clone();
+    assert_eq!((takes("socket-7", "socket-5"), takes("socket-5", "socket-7")), (true.into(), false.into()));
+    assert_eq!(json(&["work-out", "connector", "socket-7"])[0]["contacts"], 321);
+    assert!(json(&["work-out", "connector"]).as_array().unwrap().len() > 140);
+    let said = text(&["work-out", "connector", "slot-1"]);
+    assert!(said.contains("Slot A turned round") && said.contains("Source: "), "{said}");
+}
+
+#[test]
+fn floppy_formats() {
+    let one = json(&["work-out", "floppy", "1.44m"]);
+    assert_eq!((&one[0]["total_sectors"], &one[0]["capacity"]["bytes"]), (&2880.into(), &1_474_560.into()));
+    assert_eq!(text(&["work-out", "floppy"]).lines().count(), 8);
+}
+
 #[test]
 fn what_cannot_be_read_gives_the_reason() {
-    let unreadable: [(&[&str], &str); 14] = [
+    let unreadable: [(&[&str], &str); 17] = [
         (&["drive", "--bytes", "8.4 Gx"], "no unit"),
         (&["drive", "--bytes", "0"], "zero"),
         (&["drive", "--chs", "1024/16"], "not CYLINDERS"),
@@ -98,6 +116,9 @@ fn what_cannot_be_read_gives_the_reason() {
         (&["corrosion", "--share", "120"], "between 0 and 100"),
         (&["cell", "cr", "--open", "9"], "no such cell"),
         (&["cell", "zamboni", "--open", "3"], "is not known"),
+        (&["connector", "slot-9"], "there are retention-slot-1"),
+        (&["connector", "socket-7", "--takes", "zzz"], "is no connector"),
+        (&["floppy", "1.6M"], "there are 160K"),
         (&["colour", "beige"], "six hexadecimal digits"),
     ];
     for (arguments, expected) in unreadable {

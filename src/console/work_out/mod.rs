@@ -4,8 +4,10 @@ mod capacitor;
 mod cell;
 mod clock;
 mod colour;
+mod connector;
 mod corrosion;
 mod drive;
+mod floppy;
 mod life;
 mod parallel;
 mod preferred;
@@ -28,10 +30,14 @@ pub enum WorkOut {
     Clock(clock::Clock),
     #[command(about = text!("Yellowness and difference of colours in a photograph"))]
     Colour(colour::Colour),
+    #[command(about = text!("Connectors with their figures, and which takes which"))]
+    Connector(connector::ConnectorQuestion),
     #[command(about = text!("Rust grades from the share of a surface"))]
     Corrosion(corrosion::Corrosion),
     #[command(about = text!("What a drive shows on a firmware and a file system"))]
     Drive(drive::Drive),
+    #[command(about = text!("Floppy formats"))]
+    Floppy(floppy::Floppy),
     #[command(about = text!("How long an electrolytic lasts at the temperatures it is used at"))]
     Life(life::Life),
     #[command(about = text!("Capacitors side by side as one"))]
@@ -51,8 +57,10 @@ impl WorkOut {
             Self::Cell(cell) => cell.answer(json),
             Self::Clock(clock) => clock.answer(json),
             Self::Colour(colour) => colour.answer(json),
+            Self::Connector(connector) => connector.answer(json),
             Self::Corrosion(corrosion) => corrosion.answer(json),
             Self::Drive(drive) => drive.answer(json),
+            Self::Floppy(floppy) => floppy.answer(json),
             Self::Life(life) => life.answer(json),
             Self::Parallel(parallel) => parallel.answer(json),
             Self::Preferred(preferred) => preferred.answer(json),

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::rail::Rail;
+use crate::text;
 use crate::trade::Source;
 
 /// What a contact carries.
@@ -45,26 +46,26 @@ pub fn atx_pinout() -> Vec<PlugPin> {
     use Rail::{Minus5, Minus12, Plus3v3, Plus5, Plus12, Standby};
     use Signal::{Ground, PowerGood, PowerOn};
     let wires = [
-        (Signal::Rail(Plus3v3), "orange"),
-        (Signal::Rail(Plus3v3), "orange"),
-        (Ground, "black"),
-        (Signal::Rail(Plus5), "red"),
-        (Ground, "black"),
-        (Signal::Rail(Plus5), "red"),
-        (Ground, "black"),
-        (PowerGood, "grey"),
-        (Signal::Rail(Standby), "purple"),
-        (Signal::Rail(Plus12), "yellow"),
-        (Signal::Rail(Plus3v3), "orange, with a brown sense wire"),
-        (Signal::Rail(Minus12), "blue"),
-        (Ground, "black"),
-        (PowerOn, "green"),
-        (Ground, "black"),
-        (Ground, "black"),
-        (Ground, "black"),
-        (Signal::Rail(Minus5), "white"),
-        (Signal::Rail(Plus5), "red"),
-        (Signal::Rail(Plus5), "red"),
+        (Signal::Rail(Plus3v3), text!("orange")),
+        (Signal::Rail(Plus3v3), text!("orange")),
+        (Ground, text!("black")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Ground, text!("black")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Ground, text!("black")),
+        (PowerGood, text!("grey")),
+        (Signal::Rail(Standby), text!("purple")),
+        (Signal::Rail(Plus12), text!("yellow")),
+        (Signal::Rail(Plus3v3), text!("orange, with a brown sense wire")),
+        (Signal::Rail(Minus12), text!("blue")),
+        (Ground, text!("black")),
+        (PowerOn, text!("green")),
+        (Ground, text!("black")),
+        (Ground, text!("black")),
+        (Ground, text!("black")),
+        (Signal::Rail(Minus5), text!("white")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Signal::Rail(Plus5), text!("red")),
     ];
     pins("", &wires)
 }
@@ -74,20 +75,20 @@ pub fn atx_pinout() -> Vec<PlugPin> {
 pub fn at_pinout() -> Vec<PlugPin> {
     use Rail::{Minus5, Minus12, Plus5, Plus12};
     let p8 = [
-        (Signal::PowerGood, "orange"),
-        (Signal::Rail(Plus5), "red"),
-        (Signal::Rail(Plus12), "yellow"),
-        (Signal::Rail(Minus12), "blue"),
-        (Signal::Ground, "black"),
-        (Signal::Ground, "black"),
+        (Signal::PowerGood, text!("orange")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Signal::Rail(Plus12), text!("yellow")),
+        (Signal::Rail(Minus12), text!("blue")),
+        (Signal::Ground, text!("black")),
+        (Signal::Ground, text!("black")),
     ];
     let p9 = [
-        (Signal::Ground, "black"),
-        (Signal::Ground, "black"),
-        (Signal::Rail(Minus5), "white"),
-        (Signal::Rail(Plus5), "red"),
-        (Signal::Rail(Plus5), "red"),
-        (Signal::Rail(Plus5), "red"),
+        (Signal::Ground, text!("black")),
+        (Signal::Ground, text!("black")),
+        (Signal::Rail(Minus5), text!("white")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Signal::Rail(Plus5), text!("red")),
+        (Signal::Rail(Plus5), text!("red")),
     ];
     let mut all = pins("P8", &p8);
     all.extend(pins("P9", &p9));
