@@ -5,6 +5,9 @@
 //! has sequence 0 is numbered by the store when it is written.
 
 mod capacitor;
+mod capacitor_group;
+mod capacitor_phrase;
+mod capacitor_words;
 mod change;
 mod custody;
 mod design;
@@ -33,6 +36,8 @@ mod workshop;
 pub use capacitor::{
     Capacitor, CapacitorFile, CapacitorId, CapacitorLook, CapacitorLookId, CapacitorState, Dielectric, Mounting,
 };
+pub use capacitor_group::{CapacitorGroup, MOST_POSITIONS};
+pub use capacitor_phrase::{BadPhrase, read_phrase};
 pub use change::{Change, Step};
 pub use custody::{Custody, CustodyAct, CustodyEvent, CustodyEventId, Valuation, ValuationId};
 pub use design::{
