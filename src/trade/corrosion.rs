@@ -18,10 +18,10 @@ pub const ISO_4628_3: Source = Source::published(
 /// Source of the ASTM D610 bounds.
 pub const ASTM_D610: Source = Source::published("ASTM D610-08, table 1");
 
-/// How the rust is spread, as ASTM D610 letters it.
+/// How the rust is distributed, as ASTM D610-08 letters it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Spread {
+pub enum Distribution {
     /// S: few large spots.
     Spots,
     /// G: evenly over the surface.
@@ -30,6 +30,21 @@ pub enum Spread {
     Pinpoint,
     /// H: several of these.
     Hybrid,
+}
+
+impl Distribution {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Spots, Self::General, Self::Pinpoint, Self::Hybrid];
+
+    /// The letter behind the grade, as in "6-G".
+    pub fn letter(self) -> char {
+        match self {
+            Self::Spots => 'S',
+            Self::General => 'G',
+            Self::Pinpoint => 'P',
+            Self::Hybrid => 'H',
+        }
+    }
 }
 
 /// Both grades of one share.

@@ -68,6 +68,7 @@ fn rust_and_colour() {
     let rust = json(&["work-out", "corrosion", "--share", "8", "--on", "2025-01-01", "--before", "2024-01-01=1"]);
     assert_eq!((&rust["ri"], &rust["d610"], &rust["at_reference"]), (&4.into(), &4.into(), &true.into()));
     assert_eq!((&rust["change"]["days"], &rust["change"]["grade_worse"]), (&366.into(), &true.into()));
+    assert!(text(&["work-out", "corrosion", "--share", "1", "--distribution", "g"]).contains("grade 6-G"));
     let colour = json(&["work-out", "colour", "D9D2BE"]);
     assert!((colour["yellowness"]["index"].as_f64().unwrap() - 20.83095).abs() < 1e-4);
     let clipped = text(&["work-out", "colour", "D9D2BE", "--reference", "FFFFFF"]);

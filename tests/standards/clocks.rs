@@ -15,6 +15,7 @@ fn settings(bus_mhz: f64, multiplier: f64) -> Settings {
     Settings {
         bus_mhz: real_mhz(bus_mhz),
         multiplier,
+        vlb: false,
         pci: usual_pci(real_mhz(bus_mhz)),
         agp: usual_agp(real_mhz(bus_mhz)),
         isa: Some(Ratio { times: 1, by: 4 }),
@@ -100,9 +101,15 @@ fn beyond_specification_is_said_by_how_much() {
 /// VL-Bus: 40 MHz used, a 50 MHz processor bus is out of specification (Wikipedia (no), VESA Local Bus).
 #[test]
 fn a_50_mhz_local_bus_is_beyond() {
-    use benchwright::trade::clock::VLB_MHZ;
-    assert_ne!(Reach::of_percent(100.0 * (50.0 / VLB_MHZ - 1.0)), Reach::Within);
-    assert_eq!(Reach::of_percent(100.0 * (40.0 / VLB_MHZ - 1.0)), Reach::Within);
+    let reach = |bus| {
+        let rows = judge(
+            &clocks(&Settings { vlb: true, pci: None, agp: None, isa: None, ..settings(bus, 1.0) }),
+            &Specified::default(),
+        );
+        assert_eq!(rows.len(), 1, "the local bus alone");
+        rows[0].reach
+    };
+    assert_eq!([reach(33.0), reach(40.0), reach(50.0)], [Reach::Within, Reach::Within, Reach::Far]);
 }
 
 /// The safest settings first; a locked processor takes only its own multiplier.

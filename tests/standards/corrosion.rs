@@ -1,6 +1,8 @@
 //! Rust grades against the standards' tables.
 
-use benchwright::trade::corrosion::{CorrosionError, change, d610_beside_ri, grades, shares_of_d610, shares_of_ri};
+use benchwright::trade::corrosion::{
+    CorrosionError, Distribution, change, d610_beside_ri, grades, shares_of_d610, shares_of_ri,
+};
 use chrono::NaiveDate;
 use proptest::prelude::*;
 
@@ -41,6 +43,13 @@ fn the_two_standards_stand_side_by_side() {
         assert_eq!(grades(shares_of_ri(ri).unwrap().1).unwrap().d610, d610_beside_ri(ri).unwrap(), "Ri {ri}");
     }
     assert_eq!((d610_beside_ri(6), shares_of_ri(6), shares_of_d610(11)), (None, None, None));
+}
+
+/// ASTM D610-08: S spot, G general, P pinpoint, H hybrid.
+#[test]
+fn distributions_have_the_published_letters() {
+    let letters: String = Distribution::ALL.iter().map(|distribution| distribution.letter()).collect();
+    assert_eq!(letters, "SGPH");
 }
 
 #[test]

@@ -96,6 +96,7 @@ fn swapped_probes_a_dead_rail_and_a_missing_load_are_remarked() {
     assert!(remarks(reading(Rail::Minus12, 12.0)).contains("sign is wrong"));
     assert!(remarks(reading(Rail::Plus12, 0.02)).contains("nothing there"));
     assert!(remarks(RailReading { load_a: None, ..reading(Rail::Plus5, 5.0) }).contains("Load not stated"));
+    assert!(remarks(RailReading { load_a: Some(0.2), ..reading(Rail::Plus5, 5.0) }).contains("Hardly any load"));
     assert!(remarks(reading(Rail::Plus5, 5.0)).is_empty());
     // Design guide p. 11: ±10 % at +12 V under peak load only.
     assert!(remarks(reading(Rail::Plus12, 11.0)).contains("only while drives start"));

@@ -1,4 +1,4 @@
-//! `work-out clock --bus MHZ --multiplier X [--pci R] [--agp R] [--isa R] [--cache R]`, judged against `--core`,
+//! `work-out clock --bus MHZ --multiplier X [--pci R] [--agp R] [--isa R] [--cache R] [--vlb]`, judged against `--core`,
 //! `--rated-bus`, `--rated-cache`, `--memory`; with `--buses` or `--multipliers` a table of all settings.
 //!
 //! JSON: `settings`, `clocks`, `verdicts`, `reach`; the table is an array of these, the safest first.
@@ -24,6 +24,8 @@ pub struct Clock {
     isa: Option<String>,
     #[arg(long, value_name = "RATIO", help = text!("Cache by core, such as 1/2"))]
     cache: Option<String>,
+    #[arg(long, help = text!("The board has a VL-Bus"))]
+    vlb: bool,
     #[arg(long, value_name = "MHZ", help = text!("Core clock printed on the processor"))]
     core: Option<String>,
     #[arg(long, value_name = "MHZ", help = text!("Highest bus clock that board and processor are made for"))]
@@ -57,6 +59,7 @@ impl Clock {
         let board = Board {
             buses_mhz,
             multipliers,
+            has_vlb: self.vlb,
             has_pci: !self.pci.is_empty(),
             pci: ratios(&self.pci)?,
             has_agp: !self.agp.is_empty(),

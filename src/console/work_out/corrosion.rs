@@ -1,4 +1,4 @@
-//! `work-out corrosion --share PERCENT [--on DATE --before DATE=PERCENT]`.
+//! `work-out corrosion --share PERCENT [--distribution LETTER] [--on DATE --before DATE=PERCENT]`.
 //!
 //! JSON: `share_percent`, `ri`, `d610`, `at_reference`, and `change` between the two looks where both are given.
 
@@ -9,12 +9,14 @@ use serde::Serialize;
 
 use crate::console::{Answer, as_json};
 use crate::text;
-use crate::trade::corrosion::{Change, Grades, change, grades};
+use crate::trade::corrosion::{Change, Distribution, Grades, change, grades};
 
 #[derive(Args)]
 pub struct Corrosion {
     #[arg(long, value_name = "PERCENT", help = text!("Share of the surface that is rusty, in per cent"))]
     share: String,
+    #[arg(long, value_name = "LETTER", help = text!("Distribution after ASTM D610: S spots, G general, P pinpoint, H hybrid"))]
+    distribution: Option<String>,
     #[arg(long, value_name = "DATE", requires = "before", help = text!("Day of this look, such as 2025-03-01"))]
     on: Option<String>,
     #[arg(long, value_name = "DATE=PERCENT", requires = "on", help = text!("An earlier look: its day and share"))]
@@ -26,6 +28,8 @@ pub struct Corrosion {
 struct Form {
     #[serde(flatten)]
     grades: Grades,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    distribution: Option<Distribution>,
     #[serde(skip_serializing_if = "Option::is_none")]
     change: Option<Change>,
 }
@@ -43,10 +47,19 @@ impl Corrosion {
             }
             _ => None,
         };
+        let distribution = match &self.distribution {
+            None => None,
+            Some(typed) => {
+                let lettered = |known: &Distribution| typed.trim().eq_ignore_ascii_case(&known.letter().to_string());
+                let found = Distribution::ALL.into_iter().find(lettered);
+                Some(found.with_context(|| text!("\"{text}\" is none of S, G, P and H", text = typed))?)
+            }
+        };
         if json {
-            return as_json(&Form { grades, change });
+            return as_json(&Form { grades, distribution, change });
         }
         let Grades { share_percent, ri, d610, at_reference } = grades;
+        let d610 = distribution.map_or(d610.to_string(), |known| format!("{d610}-{}", known.letter()));
         let mut said = text!(
             "{share} % rusty: ISO 4628-3 Ri {ri}, ASTM D610 grade {d610}",
             share = share_percent,

@@ -144,7 +144,7 @@ impl Form {
                 Signal::PowerOn => text!("power-on"),
                 Signal::Unused => text!("unused"),
             };
-            lines.push(format!("{plug} {pin}: {signal}, {}", wire).trim_start().to_owned());
+            lines.push(format!("{plug} {pin}: {signal}, {wire}").trim_start().to_owned());
         }
         lines.join("\n")
     }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{AGP_MHZ, Clocks, ISA_MHZ, PCI_MHZ};
+use super::{AGP_MHZ, Clocks, ISA_MHZ, PCI_MHZ, VLB_MHZ};
 use crate::text;
 use crate::trade::Source;
 
@@ -82,6 +82,7 @@ pub struct ClockVerdict {
 /// Judges every clock that has a specification: the part's own, and the buses' standards.
 pub fn judge(clocks: &Clocks, specified: &Specified) -> Vec<ClockVerdict> {
     const PRINTED: Source = Source::practice("as printed on the part or in its manual");
+    const VLB: Source = Source::published("Wikipedia (no), VESA Local Bus: 33 MHz, 40 used, 50 out of specification");
     const PCI: Source = Source::published("PCI local bus specification 2.1: 33.33 MHz");
     const AGP: Source = Source::published("AGP interface specification: 66.67 MHz");
     const ISA: Source = Source::published("PC Guide, ISA bus: 8.33 MHz standard");
@@ -90,6 +91,7 @@ pub fn judge(clocks: &Clocks, specified: &Specified) -> Vec<ClockVerdict> {
         (text!("bus"), Some(clocks.bus_mhz), specified.bus_mhz, PRINTED),
         (text!("cache"), clocks.cache_mhz, specified.cache_mhz, PRINTED),
         (text!("memory"), Some(clocks.bus_mhz), specified.memory_mhz, PRINTED),
+        (text!("VL-Bus"), clocks.vlb_mhz, Some(VLB_MHZ), VLB),
         (text!("PCI"), clocks.pci_mhz, Some(PCI_MHZ), PCI),
         (text!("AGP"), clocks.agp_mhz, Some(AGP_MHZ), AGP),
         (text!("ISA"), clocks.isa_mhz, Some(ISA_MHZ), ISA),

@@ -16,7 +16,7 @@ pub const PCI_MHZ: f64 = 100.0 / 3.0;
 pub const AGP_MHZ: f64 = 200.0 / 3.0;
 /// ISA's highest standard clock in MHz: a quarter of PCI's, 8⅓.
 pub const ISA_MHZ: f64 = 25.0 / 3.0;
-/// VL-Bus's highest specified clock in MHz with few cards.
+/// VL-Bus's highest clock in MHz, with few cards: 33 is common, 40 used, 50 out of specification.
 pub const VLB_MHZ: f64 = 40.0;
 
 /// What a board is set to. Ratios are clock wanted by clock at hand: PCI at half the bus is 1/2.
@@ -26,6 +26,8 @@ pub struct Settings {
     pub bus_mhz: f64,
     /// Core clock by bus clock.
     pub multiplier: f64,
+    /// Whether there is a VL-Bus, which runs with the bus.
+    pub vlb: bool,
     /// PCI by bus; `None` on a board without.
     pub pci: Option<Ratio>,
     /// AGP by bus; `None` on a board without.
@@ -45,6 +47,8 @@ pub struct Clocks {
     pub core_mhz: f64,
     /// Second-level cache on the processor.
     pub cache_mhz: Option<f64>,
+    /// VL-Bus.
+    pub vlb_mhz: Option<f64>,
     /// PCI.
     pub pci_mhz: Option<f64>,
     /// AGP.
@@ -55,13 +59,14 @@ pub struct Clocks {
 
 /// The clocks that follow from the settings.
 pub fn clocks(settings: &Settings) -> Clocks {
-    let Settings { bus_mhz, multiplier, pci, agp, isa, cache } = *settings;
+    let Settings { bus_mhz, multiplier, vlb, pci, agp, isa, cache } = *settings;
     let core_mhz = bus_mhz * multiplier;
     let pci_mhz = pci.map(|ratio| ratio.of(bus_mhz));
     Clocks {
         bus_mhz,
         core_mhz,
         cache_mhz: cache.map(|ratio| ratio.of(core_mhz)),
+        vlb_mhz: vlb.then_some(bus_mhz),
         pci_mhz,
         agp_mhz: agp.map(|ratio| ratio.of(bus_mhz)),
         isa_mhz: isa.map(|ratio| ratio.of(pci_mhz.unwrap_or(bus_mhz))),

@@ -16,6 +16,8 @@ pub struct Board {
     pub pci: Vec<Ratio>,
     /// AGP ratios to choose from; empty when the board picks by itself or has none.
     pub agp: Vec<Ratio>,
+    /// Whether there is a VL-Bus.
+    pub has_vlb: bool,
     /// Whether there is PCI at all.
     pub has_pci: bool,
     /// Whether there is AGP at all.
@@ -80,7 +82,15 @@ pub fn table(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> V
         for &multiplier in &multipliers {
             for &pci in &pcis {
                 for &agp in &agps {
-                    let settings = Settings { bus_mhz, multiplier, pci, agp, isa: board.isa, cache: processor.cache };
+                    let settings = Settings {
+                        bus_mhz,
+                        multiplier,
+                        vlb: board.has_vlb,
+                        pci,
+                        agp,
+                        isa: board.isa,
+                        cache: processor.cache,
+                    };
                     rows.push(row(settings, &specified));
                 }
             }

@@ -65,6 +65,10 @@ pub struct RailVerdict {
 /// about what a hand-held meter's 0.5 % and last digits may hide. The project's own choice.
 const MARGINAL_SHARE: f64 = 0.2;
 
+/// Load on +5 V in amperes below which readings prove little. Published least loads of single supplies are 0.3, 1.0 and
+/// 1.5 A; the project's own choice among them.
+const LEAST_LOAD_A: f64 = 1.0;
+
 /// Judges each reading by the limits of its standard. A rail that the standard does not have is left out and named in
 /// the second list.
 ///
@@ -73,9 +77,20 @@ pub fn judge(standard: Standard, readings: &[RailReading]) -> (Vec<RailVerdict>,
     let table = limits(standard);
     let mut judged = Vec::new();
     let mut foreign = Vec::new();
+    let unloaded = readings
+        .iter()
+        .any(|reading| reading.rail == Rail::Plus5 && reading.load_a.is_some_and(|amps| amps < LEAST_LOAD_A));
     for reading in readings {
         match table.iter().find(|limits| limits.rail == reading.rail) {
-            Some(limits) => judged.push(judge_rail(*reading, limits.clone())),
+            Some(limits) => {
+                let mut verdict = judge_rail(*reading, limits.clone());
+                if unloaded {
+                    verdict
+                        .remarks
+                        .push(text!("Hardly any load on +5 V: many supplies do not regulate without.").to_owned());
+                }
+                judged.push(verdict);
+            }
             None => foreign.push(reading.rail),
         }
     }
