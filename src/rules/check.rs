@@ -75,7 +75,7 @@ impl Check<'_> {
             }
         }
         if let Some(figure) = &value.figure {
-            self.figure(at, figure);
+            self.figure(&at.from(&figure.say), figure);
         }
     }
 
@@ -85,7 +85,8 @@ impl Check<'_> {
         if !(least.is_finite() && most.is_finite() && least < most) {
             let reason =
                 text!("figure out of range: least {least} is not below most {most}", least = least, most = most);
-            self.errors.push(at.error_at(&figure.say, reason));
+            self.errors.push(at.error(reason));
+            return;
         }
         for bound in &figure.bounds {
             self.raised(at, &bound.finding);

@@ -62,7 +62,12 @@ impl At {
 
     /// A fault of a word that stands in the row: on its line, as near as the text tells.
     pub fn error_at(&self, word: &str, reason: impl Into<String>) -> TableError {
+        self.from(word).error(reason)
+    }
+
+    /// The row from a word on that stands in it.
+    pub fn from(&self, word: &str) -> Self {
         let further = self.text.get(self.offset..).and_then(|row| row.find(&format!("\"{word}\"")));
-        TableError::at(&self.file, &self.text, self.offset + further.unwrap_or(0), reason)
+        Self { offset: self.offset + further.unwrap_or(0), ..self.clone() }
     }
 }
