@@ -65,3 +65,21 @@ fn life_and_groups_and_re_forming() {
     assert!(old.contains("past its shelf life") && old.contains("can kill"), "{old}");
     assert_eq!(json(&["work-out", "reform", "--years", "1", "--volts", "16"])["need"], "nothing");
 }
+
+#[test]
+fn a_parts_markings_are_read_together() {
+    // Weeks 20, 26 and 31 of 1994, and 22 of 1999; 1994-W31 begins on 1 August (isoweek 1.3.3).
+    let markings = ["read", "markings", "chip=9420", "chip=9426", "board=3194", "chip=9922"];
+    let found = json(&markings);
+    assert_eq!(found["not_before"]["day"], "1994-07-25");
+    assert_eq!(found["not_before"]["marking"], 2);
+    assert_eq!(found["outliers"][0]["marking"], 3);
+    assert_eq!(found["confidence"]["grade"], "fair");
+    let said = text(&markings);
+    assert!(said.contains("not before 1994-07-25: 3194") && said.contains("9922 lies"), "{said}");
+    let designed = json(&["read", "markings", "chip=9420", "--design", "1995-1996"]);
+    assert_eq!(designed["not_before"]["day"], "1995-01-01");
+    assert!(designed["not_before"]["marking"].is_null());
+    assert!(reason(&["read", "markings", "lid=9420"]).contains("lid"));
+    assert!(reason(&["read", "markings", "chip=9420", "--design", "soon"]).contains("soon"));
+}

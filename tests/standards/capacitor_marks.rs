@@ -1,5 +1,6 @@
 //! Capacitors' marks against published tables, and preferred values against IEC 60063.
 
+use benchwright::trade::Sureness;
 use benchwright::trade::capacitor::codes::{
     Tolerance, ToleranceUnit, tolerance, value_letter, voltage_code, voltage_letter,
 };
@@ -225,6 +226,8 @@ fn tantalum_chip_letters() {
             assert_eq!((mark.capacitance_pf, mark.volts), (4.7e6, Some(volts)), "{text}");
         }
     }
+    assert_eq!(first("T475", Body::TantalumChip).source().sureness, Sureness::Memory);
+    assert_eq!(first("V475", Body::TantalumChip).source().sureness, Sureness::Published);
     // The same data sheet: 474 and 475.
     assert_eq!(first("474", Body::TantalumChip).capacitance_pf, 470e3);
     // A magazine's page on marks: a tantalum marked 227 is 220 µF.

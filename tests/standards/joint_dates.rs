@@ -4,6 +4,9 @@
 use benchwright::trade::Span;
 use benchwright::trade::date_code::{Grade, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint};
 use chrono::NaiveDate;
+use proptest::prelude::*;
+
+use crate::chance::{Chance, rounds};
 
 fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()
@@ -113,4 +116,61 @@ fn nothing_readable_is_no_evidence() {
     assert!(read.not_before.is_none() && read.likely.is_none());
     assert!(read.markings[0].unreadable.is_some());
     assert_eq!(joint(&[], None).confidence.grade, Grade::None);
+}
+
+/// Holds for any markings: bounds in order, outliers once each and by what was kept, counts that add up.
+fn check_any(markings: &[MarkingText], design: Option<Span>) {
+    let read = joint(markings, design);
+    assert_eq!(read.markings.len(), markings.len());
+    for kept in &read.markings {
+        assert_eq!(kept.unreadable.is_some(), kept.readings.is_empty());
+        assert_eq!(kept.kept_count == 0, kept.readings.is_empty());
+        assert!(kept.kept_count <= kept.readings.len());
+    }
+    if let (Some(bound), Some(likely)) = (read.not_before, read.likely) {
+        assert!(bound.day == likely.first && likely.first <= likely.last, "{markings:?}: {likely:?}");
+    }
+    for outlier in &read.outliers {
+        assert!(markings[outlier.marking].original != Some(true), "{markings:?}");
+    }
+    assert!(read.confidence.agreeing <= read.confidence.read && read.confidence.read <= markings.len());
+    assert!(!read.confidence.to_string().is_empty());
+}
+
+#[test]
+fn fuzz_joint_dates() {
+    let mut chance = Chance(0x0001_0147);
+    let alphabet: Vec<char> = "0011223344567899ABCDHJKMW- ©".chars().collect();
+    // Each round reads up to six markings, so a quarter of the rounds does.
+    for _ in 0..rounds() / 4 {
+        let texts: Vec<String> = (0..chance.below(7)).map(|_| chance.text(&alphabet, 6)).collect();
+        let markings: Vec<MarkingText> = texts
+            .iter()
+            .map(|text| MarkingText {
+                text,
+                surface: Surface::ALL[chance.below(Surface::ALL.len())],
+                original: [None, None, Some(true), Some(false)][chance.below(4)],
+                settled: (chance.below(8) == 0).then(|| Scheme::ALL[chance.below(Scheme::ALL.len())]),
+            })
+            .collect();
+        let design = (chance.below(2) == 0).then(|| Span::year(1980 + chance.below(30) as i32).unwrap());
+        check_any(&markings, design);
+    }
+}
+
+proptest! {
+    /// In which order the markings were logged changes nothing.
+    #[test]
+    fn the_order_of_markings_does_not_matter(
+        codes in proptest::collection::vec("[089][0-9][0-4][0-9]", 1..6),
+        turn in 0usize..6,
+    ) {
+        let markings: Vec<MarkingText> = codes.iter().map(|code| on(Chip, code)).collect();
+        let mut turned = markings.clone();
+        turned.rotate_left(turn % markings.len());
+        let (one, other) = (joint(&markings, None), joint(&turned, None));
+        prop_assert_eq!(one.not_before.map(|bound| bound.day), other.not_before.map(|bound| bound.day));
+        prop_assert_eq!(one.likely, other.likely);
+        prop_assert_eq!(one.confidence, other.confidence);
+    }
 }

@@ -58,7 +58,7 @@ impl From<&Mark> for ReadingForm {
             form: mark.form,
             polarity: mark.polarity,
             reminder: mark.polarity.to_string(),
-            source: mark.form.source().said(),
+            source: mark.source().said(),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! `read date-code TEXT [--from YEAR] [--to YEAR] [--surface SURFACE]`.
 //!
 //! JSON: `{"text": "0203", "surface": "other", "readings": [{"first": "2002-01-07", "last": "2002-01-27", "scheme":
-//! "year_week", "cost_weeks": 0, "why": "usual on other parts"}, …], "impossible": [{"scheme": …, "reason": …}]}`.
+//! "year_week", "cost_weeks": 0, "why": …, "source": …}, …], "impossible": [{"scheme": …, "reason": …}]}`.
 //! Readings stand best first, their days ISO 8601 and inclusive; `cost_weeks` is what speaks against one, 0 nothing.
 
 use std::fmt::Write as _;
@@ -48,6 +48,7 @@ struct ReadingForm {
     scheme: Scheme,
     cost_weeks: u32,
     why: String,
+    source: String,
 }
 
 #[derive(Serialize)]
@@ -98,6 +99,7 @@ fn form<'a>(text: &'a str, surface: Surface, explained: &Explained) -> Form<'a> 
                 scheme: reading.scheme,
                 cost_weeks: reading.cost,
                 why: reading.why.to_string(),
+                source: reading.scheme.source().said(),
             })
             .collect(),
         impossible: faults
@@ -113,7 +115,7 @@ fn words(explained: &Explained) -> String {
         let Span { first, last } = reading.span;
         let days =
             if first == last { first.to_string() } else { text!("{first} to {last}", first = first, last = last) };
-        let _ = writeln!(words, "{days}  {}: {}", reading.scheme, reading.why);
+        let _ = writeln!(words, "{days}  {}: {} ({})", reading.scheme, reading.why, reading.scheme.source().said());
     }
     for (scheme, fault) in &explained.faults {
         let _ = writeln!(words, "{}", text!("not {scheme}: {fault}", scheme = scheme, fault = fault));

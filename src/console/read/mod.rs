@@ -2,6 +2,7 @@
 
 mod capacitor;
 mod date_code;
+mod markings;
 
 use clap::Subcommand;
 
@@ -15,6 +16,8 @@ pub enum Read {
     Capacitor(capacitor::Capacitor),
     #[command(about = text!("A date code: every possible reading, best first"))]
     DateCode(date_code::DateCode),
+    #[command(about = text!("All markings of a part together: since when it can exist, what stands out"))]
+    Markings(markings::Markings),
 }
 
 impl Read {
@@ -22,6 +25,7 @@ impl Read {
         match self {
             Self::Capacitor(capacitor) => capacitor.answer(json),
             Self::DateCode(date_code) => date_code.answer(json),
+            Self::Markings(markings) => markings.answer(json),
         }
     }
 }

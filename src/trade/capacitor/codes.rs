@@ -82,6 +82,11 @@ pub fn value_letter(letter: u8) -> Option<f64> {
     })
 }
 
+/// Whether a single voltage letter's meaning is from memory only.
+pub fn is_remembered_voltage(letter: u8) -> bool {
+    matches!(letter, b'T' | b'e' | b'g' | b'j')
+}
+
 /// How far a capacitor may be from its printed value when it is new.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Tolerance {

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::codes::Tolerance;
 use super::values;
 use crate::text;
-use crate::trade::Source;
+use crate::trade::{Source, Sureness};
 
 /// What kind of capacitor carries the mark.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -168,9 +168,17 @@ pub struct Mark {
     pub volts: Option<f64>,
     pub tolerance: Option<Tolerance>,
     pub polarity: Polarity,
+    /// A letter beside the value is known from memory only.
+    pub is_remembered: bool,
 }
 
 impl Mark {
+    /// Where the reading stands; from memory as soon as one letter is.
+    pub fn source(&self) -> Source {
+        let source = self.form.source();
+        if self.is_remembered { Source { sureness: Sureness::Memory, ..source } } else { source }
+    }
+
     /// Capacitance in microfarads.
     pub fn capacitance_uf(&self) -> f64 {
         self.capacitance_pf / 1e6

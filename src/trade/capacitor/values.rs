@@ -1,6 +1,6 @@
 //! How a mark's items make a value, and what stands beside it.
 
-use super::codes::{Tolerance, tolerance, value_letter, voltage_code, voltage_letter};
+use super::codes::{Tolerance, is_remembered_voltage, tolerance, value_letter, voltage_code, voltage_letter};
 use super::lexer::{Item, Items, Number, Word};
 use super::preferred::{Series, neighbours, scaled};
 use super::{Body, Form, Mark, Unreadable};
@@ -11,6 +11,8 @@ struct Value<'a> {
     form: Form,
     capacitance_pf: f64,
     volts: Option<f64>,
+    /// The meaning of its voltage letter is from memory.
+    is_remembered: bool,
     rest: &'a [Item],
 }
 
@@ -49,7 +51,7 @@ impl Gathered {
                 let pf = number.value * unit_pf(unit).unwrap_or(1.0);
                 // Upper case N and P are also tolerances; three figures before them may be a code.
                 let form = if unit.letters().len() == 1 { Form::PrefixForPoint } else { Form::WithUnit };
-                self.keep(&Value { form, capacitance_pf: pf, volts: None, rest: &items[2..] });
+                self.keep(&Value { form, capacitance_pf: pf, volts: None, is_remembered: false, rest: &items[2..] });
                 if is_code(number) && matches!(unit.single(), Some(b'N' | b'P')) {
                     self.number(number, &items[1..]);
                 }
@@ -64,7 +66,7 @@ impl Gathered {
     fn voltage_first(&mut self, power: Number, letter: Word, code: Number, rest: &[Item]) {
         let (power, letter) = (b'0' + power.value as u8, letter.single().unwrap_or(b'?'));
         match voltage_code(power, letter) {
-            Some(volts) => self.three_figures(code, Some(volts), rest),
+            Some(volts) => self.three_figures(code, Some((volts, false)), rest),
             None => self.refuse(Unreadable::NoVoltageCode(power.into(), letter.into())),
         }
     }
@@ -81,6 +83,7 @@ impl Gathered {
                 form: Form::PrefixForPoint,
                 capacitance_pf: pf_of(whole, fraction, pf),
                 volts: None,
+                is_remembered: false,
                 rest: &items[3..],
             });
         } else if letter == b'R' {
@@ -89,6 +92,7 @@ impl Gathered {
                     form: Form::RForPoint,
                     capacitance_pf: pf_of(whole, fraction, unit_pf),
                     volts: None,
+                    is_remembered: false,
                     rest: &items[3..],
                 });
             }
@@ -101,12 +105,19 @@ impl Gathered {
     fn letters_first(&mut self, word: Word, number: Number, rest: &[Item]) {
         match *word.letters() {
             [letter] if number.digits == 3 && !number.has_point && voltage_letter(letter).is_some() => {
-                self.three_figures(number, voltage_letter(letter), rest);
+                let volts = voltage_letter(letter).map(|volts| (volts, is_remembered_voltage(letter)));
+                self.three_figures(number, volts, rest);
             }
             [letter @ (b'p' | b'n' | b'u' | b'm')] if !number.has_point => {
                 let zero = Number::default();
                 let capacitance_pf = pf_of(zero, number, prefix_pf(letter).unwrap_or(1.0));
-                self.keep(&Value { form: Form::PrefixForPoint, capacitance_pf, volts: None, rest });
+                self.keep(&Value {
+                    form: Form::PrefixForPoint,
+                    capacitance_pf,
+                    volts: None,
+                    is_remembered: false,
+                    rest,
+                });
             }
             [letter] | [b'A'..=b'Z', letter] if number.digits == 1 && !number.has_point => {
                 if let Some(mantissa) = value_letter(letter) {
@@ -114,7 +125,13 @@ impl Gathered {
                         9 => scaled(mantissa, -1),
                         power => scaled(mantissa, power),
                     };
-                    self.keep(&Value { form: Form::LetterFigure, capacitance_pf, volts: None, rest });
+                    self.keep(&Value {
+                        form: Form::LetterFigure,
+                        capacitance_pf,
+                        volts: None,
+                        is_remembered: false,
+                        rest,
+                    });
                 }
             }
             _ => {}
@@ -124,7 +141,13 @@ impl Gathered {
     /// A number without a unit: a three-figure code, microfarads or picofarads.
     fn number(&mut self, number: Number, rest: &[Item]) {
         let electrolytic = self.body.is_electrolytic();
-        let bare = |form, unit_pf: f64| Value { form, capacitance_pf: number.value * unit_pf, volts: None, rest };
+        let bare = |form, unit_pf: f64| Value {
+            form,
+            capacitance_pf: number.value * unit_pf,
+            volts: None,
+            is_remembered: false,
+            rest,
+        };
         if is_code(number) {
             // "470" on a can is microfarads; "476" is no preferred value and can only be a code.
             let preferred = neighbours(number.value, Series::E24).is_some_and(super::preferred::Neighbours::is_exact);
@@ -149,8 +172,9 @@ impl Gathered {
         }
     }
 
-    /// Two figures and a power of ten, and a tantalum's voltage letter behind it where there is one.
-    fn three_figures(&mut self, code: Number, volts: Option<f64>, rest: &[Item]) {
+    /// Two figures and a power of ten, with the volts before it (and whether they are from memory), or with a
+    /// tantalum's voltage letter behind it.
+    fn three_figures(&mut self, code: Number, volts: Option<(f64, bool)>, rest: &[Item]) {
         let (figures, power) = ((code.value / 10.0).floor(), code.value as i32 % 10);
         if figures < 10.0 {
             return self.refuse(Unreadable::NoForm);
@@ -162,11 +186,18 @@ impl Gathered {
             _ => power,
         };
         let capacitance_pf = scaled(figures, power);
-        let value = |volts, rest| Value { form: Form::ThreeFigure, capacitance_pf, volts, rest };
+        let value = |volts: Option<(f64, bool)>, rest| Value {
+            form: Form::ThreeFigure,
+            capacitance_pf,
+            volts: volts.map(|(volts, _)| volts),
+            is_remembered: volts.is_some_and(|(_, is_remembered)| is_remembered),
+            rest,
+        };
         if let (None, [Letters(letter), after @ ..]) = (volts, rest)
             && let (true, Some(letter)) = (letter.joined, letter.single())
             && let Some(volts) = voltage_letter(letter)
         {
+            let volts = (volts, is_remembered_voltage(letter));
             // "476J": five per cent, or 6.3 V on a tantalum chip.
             let is_tolerance = tolerance(letter, capacitance_pf).is_some();
             if is_tolerance && !self.body.is_tantalum() {
@@ -203,6 +234,7 @@ impl Gathered {
             volts: value.volts,
             tolerance: None,
             polarity: self.body.polarity(),
+            is_remembered: value.is_remembered,
         };
         let mut rest = value.rest;
         while !rest.is_empty() {
@@ -254,6 +286,7 @@ fn beside<'a>(mark: &mut Mark, items: &'a [Item]) -> Option<&'a [Item]> {
         }
         [Letters(word), ..] if mark.tolerance.is_none() && word.single().is_some() => {
             mark.tolerance = Some(tolerance(word.single()?, mark.capacitance_pf)?);
+            mark.is_remembered |= word.single() == Some(b'Q');
             Some(&items[1..])
         }
         _ => None,

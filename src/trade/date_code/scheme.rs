@@ -5,14 +5,11 @@ use std::fmt;
 use serde::{Deserialize, Serialize};
 
 use crate::text;
+use crate::trade::Source;
 
 /// How a text says its date. Stored with a marking once a restorer has settled it, so the names are permanent.
 ///
-/// Sources: week and month forms on boards, blog.epectec.com (PCB markings) and pcbdesignschool.com (2011-11-05);
-/// on relays, "How to read the date code on a relay" (12/2007); [`Scheme::YearWeek`] is also the four-digit form of
-/// IEC 60062; [`Scheme::LetterMonth`] IEC 60062's twenty-year cycle, primidi.com ("Ceramic Capacitor") and
-/// newtoncbraga.com.br; [`Scheme::DigitMonth`] and [`Scheme::LetterWeek`] from memory; [`Scheme::FiscalDay`]
-/// os2museum.com and bugaco.com.
+/// Where each is known from: [`Scheme::source`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Scheme {
@@ -82,7 +79,30 @@ impl Scheme {
         Self::FiscalDay,
     ];
 
-    /// How usual the scheme is on a surface. Common practice, no source, but for boards (see the type's sources).
+    /// Where the scheme is known from.
+    pub fn source(self) -> Source {
+        const WRITTEN: Source = Source::published("ISO 8601");
+        const RELAY: Source = Source::published("How to read the date code on a relay (12/2007)");
+        const BOARDS: Source = Source::published("blog.epectec.com, PCB markings; pcbdesignschool.com (2011-11-05)");
+        match self {
+            Self::WrittenDay | Self::WrittenWeek => WRITTEN,
+            // IEC 60062 names a four-digit code of year and week.
+            Self::YearWeek => Source::published("IEC 60062, four-digit form, as given by primidi.com"),
+            Self::WeekYear | Self::MonthYear | Self::YearMonthDay => BOARDS,
+            Self::DigitWeek | Self::DigitMonthDay => RELAY,
+            Self::YearMonth => Source::published("ref.gs1.org, EANCOM 1997 CL23"),
+            Self::YearOrdinal => Source::published("ISO 8601, ordinal dates"),
+            Self::LetterMonth => Source::published("IEC 60062, as given by primidi.com and newtoncbraga.com.br"),
+            Self::FiscalDay => Source::published("os2museum.com, decoding a drive maker's date codes; bugaco.com"),
+            Self::DigitMonth => Source::memory("IEC 60062, ten-year cycle"),
+            Self::LetterWeek => Source::memory("a makers' habit after IEC 60062"),
+            Self::DigitOrdinal => Source::memory("ISO 8601, ordinal dates, with one figure of the year"),
+            Self::DayMonthYear | Self::MonthDayYear => Source::published("e-sg.ru, Proper dating format"),
+            Self::WrittenMonth | Self::Year | Self::Copyright => Source::practice(""),
+        }
+    }
+
+    /// How usual the scheme is on a surface. Common practice, no source, but for boards ([`Self::source`]).
     pub fn habit(self, surface: Surface) -> Habit {
         use Surface::{Board, Capacitor, Case, Chip, DriveLabel, Other, Sticker};
         match (self, surface) {

@@ -1,0 +1,177 @@
+//! `read markings board=3194 chip=9420 chip=9922 [--design 1993-1995]`: a part's markings read together.
+//!
+//! JSON: `{"markings": [{"surface", "text", "kept": [{"first", "last", "scheme"}], "unreadable"}], "not_before":
+//! {"day", "marking"}, "likely": {"first", "last"}, "outliers": [{"marking", "weeks", "cause"}], "confidence": {"grade",
+//! "agreeing", "read", "ambiguous", "words"}}`. Markings are numbered from 0; `not_before.marking` is null where the
+//! design's introduction is the bound. Kept readings stand best first.
+
+use std::fmt::Write as _;
+
+use anyhow::{Context as _, anyhow, bail};
+use chrono::NaiveDate;
+use clap::Args;
+use serde::Serialize;
+
+use crate::console::{Answer, as_json};
+use crate::text;
+use crate::trade::Span;
+use crate::trade::date_code::{
+    Confidence, Grade, Joint, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint,
+};
+
+#[derive(Args)]
+pub struct Markings {
+    #[arg(value_name = "SURFACE=TEXT", required = true, help = text!("A marking and what it is printed on"))]
+    markings: Vec<String>,
+    #[arg(long, value_name = "YEAR-YEAR", help = text!("The years in which the design was made"))]
+    design: Option<String>,
+}
+
+/// The JSON form.
+#[derive(Serialize)]
+struct Form<'a> {
+    markings: Vec<MarkingForm<'a>>,
+    not_before: Option<BoundForm>,
+    likely: Option<Span>,
+    outliers: Vec<OutlierForm>,
+    confidence: ConfidenceForm,
+}
+
+#[derive(Serialize)]
+struct MarkingForm<'a> {
+    surface: Surface,
+    text: &'a str,
+    kept: Vec<KeptForm>,
+    unreadable: Option<String>,
+}
+
+#[derive(Serialize)]
+struct KeptForm {
+    first: NaiveDate,
+    last: NaiveDate,
+    scheme: Scheme,
+}
+
+#[derive(Serialize)]
+struct BoundForm {
+    day: NaiveDate,
+    marking: Option<usize>,
+}
+
+#[derive(Serialize)]
+struct OutlierForm {
+    marking: usize,
+    weeks: i64,
+    cause: OutlierCause,
+}
+
+#[derive(Serialize)]
+struct ConfidenceForm {
+    grade: Grade,
+    agreeing: usize,
+    read: usize,
+    ambiguous: usize,
+    words: String,
+}
+
+impl Markings {
+    pub fn answer(&self, json: bool) -> Answer {
+        let texts = self.markings.iter().map(|typed| marking(typed)).collect::<anyhow::Result<Vec<_>>>()?;
+        let design = self.design.as_deref().map(design_years).transpose()?;
+        let joint = joint(&texts, design);
+        if json { as_json(&form(&texts, &joint)) } else { Ok(words(&texts, &joint)) }
+    }
+}
+
+fn marking(typed: &str) -> anyhow::Result<MarkingText<'_>> {
+    let (surface, text) = typed
+        .split_once('=')
+        .ok_or_else(|| anyhow!(text!("“{text}” is not surface=text, such as board=3194", text = typed)))?;
+    let surface = surface.parse().map_err(|reason: String| anyhow!(reason))?;
+    Ok(MarkingText { text, surface, ..MarkingText::default() })
+}
+
+/// `1994-1996` or one year.
+fn design_years(typed: &str) -> anyhow::Result<Span> {
+    let (from, to) = typed.split_once('-').unwrap_or((typed, typed));
+    let year = |typed: &str| typed.trim().parse().ok().and_then(Span::year);
+    let years =
+        year(from).zip(year(to)).with_context(|| text!("“{text}” is not years, such as 1994-1996", text = typed))?;
+    if years.0.first > years.1.last {
+        bail!(text!("the design's first year lies after its last"));
+    }
+    Ok(Span { first: years.0.first, last: years.1.last })
+}
+
+fn form<'a>(texts: &[MarkingText<'a>], joint: &Joint) -> Form<'a> {
+    let Joint { markings, not_before, outliers, likely, confidence } = joint;
+    let Confidence { grade, agreeing, read, ambiguous } = *confidence;
+    Form {
+        markings: texts
+            .iter()
+            .zip(markings)
+            .map(|(marking, read)| MarkingForm {
+                surface: marking.surface,
+                text: marking.text,
+                kept: read
+                    .kept()
+                    .iter()
+                    .map(|kept| KeptForm { first: kept.span.first, last: kept.span.last, scheme: kept.scheme })
+                    .collect(),
+                unreadable: read.unreadable.as_ref().map(ToString::to_string),
+            })
+            .collect(),
+        not_before: not_before.map(|bound| BoundForm {
+            day: bound.day,
+            marking: match bound.cause {
+                NotBeforeCause::Marking(at) => Some(at),
+                NotBeforeCause::Design => None,
+            },
+        }),
+        likely: *likely,
+        outliers: outliers
+            .iter()
+            .map(|outlier| OutlierForm { marking: outlier.marking, weeks: outlier.weeks, cause: outlier.cause })
+            .collect(),
+        confidence: ConfidenceForm { grade, agreeing, read, ambiguous, words: confidence.to_string() },
+    }
+}
+
+fn words(texts: &[MarkingText], joint: &Joint) -> String {
+    let days = |span: Span| match span {
+        Span { first, last } if first == last => first.to_string(),
+        Span { first, last } => text!("{first} to {last}", first = first, last = last),
+    };
+    let mut words = String::new();
+    for (marking, read) in texts.iter().zip(&joint.markings) {
+        let said = match &read.unreadable {
+            Some(reason) => reason.to_string(),
+            None => read.kept().iter().map(|kept| days(kept.span)).collect::<Vec<_>>().join(text!(" or ")),
+        };
+        let _ = writeln!(words, "{}: {said}", marking.text);
+    }
+    for outlier in &joint.outliers {
+        let _ = writeln!(
+            words,
+            "{}",
+            text!(
+                "{text} lies {weeks} weeks after the rest: {cause}",
+                text = texts[outlier.marking].text,
+                weeks = outlier.weeks,
+                cause = outlier.cause
+            )
+        );
+    }
+    if let Some(bound) = joint.not_before {
+        let cause = match bound.cause {
+            NotBeforeCause::Marking(at) => texts[at].text,
+            NotBeforeCause::Design => text!("the design's introduction"),
+        };
+        let _ = writeln!(words, "{}", text!("not before {day}: {cause}", day = bound.day, cause = cause));
+    }
+    if let Some(likely) = joint.likely {
+        let _ = writeln!(words, "{}", text!("probably finished {days}", days = days(likely)));
+    }
+    let _ = writeln!(words, "{}", text!("confidence {words}", words = joint.confidence));
+    words
+}
