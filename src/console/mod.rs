@@ -3,6 +3,9 @@
 //! A command returns its whole answer as text ([`Answer`]); [`run`] prints it. Exit codes: 0 answered, 1 it failed
 //! and the reason stands on stderr, 2 wrong usage (clap's own).
 
+mod check;
+mod exchange;
+mod new;
 mod read;
 mod work_out;
 
@@ -16,6 +19,11 @@ use crate::text;
 
 /// What a command gives back: the text for stdout, or why there is none.
 type Answer = anyhow::Result<String>;
+
+/// An answer that is a failure by itself: the report of a look that found something wrong. It goes to stdout.
+#[derive(Debug, thiserror::Error)]
+#[error("{0}")]
+struct Found(String);
 
 #[derive(Parser)]
 #[command(name = "benchwright", version, args_conflicts_with_subcommands = true)]
@@ -32,6 +40,16 @@ struct Arguments {
 /// One command a line; each stands in a file of its own.
 #[derive(Subcommand)]
 enum Command {
+    #[command(about = text!("Make a new logbook"))]
+    New(new::New),
+    #[command(about = text!("Write an exchange document's records into a logbook"))]
+    Import(exchange::Import),
+    #[command(about = text!("Write everything but picture bytes into an exchange document"))]
+    Export(exchange::Export),
+    #[command(about = text!("Look a logbook over: database, records, files"))]
+    Check(check::Check),
+    #[command(about = text!("Print the exchange document's JSON Schema"))]
+    Schema,
     #[command(subcommand, about = text!("Read what is printed on a part"))]
     Read(read::Read),
     #[command(subcommand, about = text!("Work out a figure of the trade"))]
@@ -41,6 +59,11 @@ enum Command {
 impl Command {
     fn answer(&self, json: bool) -> Answer {
         match self {
+            Self::New(new) => new.answer(json),
+            Self::Import(import) => import.answer(json),
+            Self::Export(export) => export.answer(json),
+            Self::Check(check) => check.answer(json),
+            Self::Schema => Ok(exchange::schema()),
             Self::Read(read) => read.answer(json),
             Self::WorkOut(work_out) => work_out.answer(json),
         }
@@ -62,6 +85,10 @@ fn print(answer: Answer) -> ExitCode {
             // A reader that closes the pipe early (`| head`) has had what it wanted.
             let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
             ExitCode::SUCCESS
+        }
+        Err(error) if error.is::<Found>() => {
+            let _ = writeln!(std::io::stdout(), "{error}");
+            ExitCode::FAILURE
         }
         Err(error) => {
             eprintln!("benchwright: {error:#}");

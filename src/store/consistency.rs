@@ -10,6 +10,7 @@ use super::error::StoreError;
 use super::history::{Image, Touch};
 use super::refusal::Refusal;
 use super::rows::Records;
+use super::write::Fault;
 use crate::record::{Custody, EntryKey, EntryKind, FindingState, Look, Word as _, WorkState};
 
 /// A column that names a record of another table.
@@ -40,18 +41,18 @@ fn key_in(image: &Image, field: &str) -> Option<Uuid> {
 }
 
 /// Checks what a change left behind.
-pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Result<(), StoreError> {
+pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Result<(), Fault> {
     let mut findings = BTreeSet::new();
     let mut custodies = BTreeSet::new();
     for touch in touches {
         let key = EntryKey { kind: touch.kind, uuid: touch.key };
         match &touch.new {
-            None => unused(connection, links, key)?,
+            None => unused(connection, links, key),
             Some(image) => {
-                known(connection, links, key, image)?;
-                lives(connection, key, touch.old.as_ref(), image)?;
+                known(connection, links, key, image).and_then(|()| lives(connection, key, touch.old.as_ref(), image))
             }
         }
+        .map_err(|error| Fault::at(key, error))?;
         match touch.kind {
             EntryKind::Finding => drop(findings.insert(touch.key)),
             EntryKind::Look => findings.extend(touch.images().filter_map(|image| key_in(image, "finding"))),
@@ -59,14 +60,21 @@ pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Resu
             EntryKind::Workshop => {
                 let pages: i64 = connection.query_row("SELECT count(*) FROM workshop", [], |row| row.get(0))?;
                 if pages != 1 {
-                    return Err(Refusal::OneWorkshop.into());
+                    return Err(Fault::at(key, Refusal::OneWorkshop));
                 }
             }
             _ => {}
         }
     }
-    findings.into_iter().try_for_each(|finding| finding_life(connection, finding))?;
-    custodies.into_iter().try_for_each(|part| custody_life(connection, part))
+    for uuid in findings {
+        let key = EntryKey { kind: EntryKind::Finding, uuid };
+        finding_life(connection, key).map_err(|error| Fault::at(key, error))?;
+    }
+    for uuid in custodies {
+        let key = EntryKey { kind: EntryKind::Part, uuid };
+        custody_life(connection, key).map_err(|error| Fault::at(key, error))?;
+    }
+    Ok(())
 }
 
 fn exists(connection: &Connection, key: EntryKey) -> Result<bool, StoreError> {
@@ -172,40 +180,34 @@ fn fitted_once(connection: &Connection, key: EntryKey, image: &Image) -> Result<
 }
 
 /// A finding's looks, oldest first, go only where its life leads.
-fn finding_life(connection: &Connection, finding: Uuid) -> Result<(), StoreError> {
-    let key = EntryKey { kind: EntryKind::Finding, uuid: finding };
+fn finding_life(connection: &Connection, key: EntryKey) -> Result<(), StoreError> {
     if !exists(connection, key)? {
         return Ok(());
     }
     let mut records = Records::default();
-    records.read_some(connection, EntryKind::Look, "WHERE finding = ?", finding)?;
+    records.read_some(connection, EntryKind::Look, "WHERE finding = ?", key.uuid)?;
     let mut looks: Vec<Look> = records.look;
     looks.sort_by_key(|look| (look.looked.order(), look.id));
     let states: Vec<FindingState> = looks.iter().map(|look| look.state).collect();
-    Ok(finding_states(&states, || describe(connection, key))?)
-}
-
-/// Whether these states of one finding, oldest first, follow its life.
-pub fn finding_states(states: &[FindingState], at: impl Fn() -> String) -> Result<(), Refusal> {
     if states.first() != Some(&FindingState::Open) {
-        return Err(Refusal::FindingUnborn { at: at() });
+        return Err(Refusal::FindingUnborn { at: describe(connection, key) }.into());
     }
     match states.windows(2).find(|pair| !pair[0].may_become(pair[1])) {
-        Some(pair) => Err(Refusal::FindingStep { at: at(), from: pair[0], to: pair[1] }),
+        Some(pair) => Err(Refusal::FindingStep { at: describe(connection, key), from: pair[0], to: pair[1] }.into()),
         None => Ok(()),
     }
 }
 
 /// A part's changes of hands, oldest first, are each possible after the last.
-fn custody_life(connection: &Connection, part: Uuid) -> Result<(), StoreError> {
+fn custody_life(connection: &Connection, key: EntryKey) -> Result<(), StoreError> {
     let mut records = Records::default();
-    records.read_some(connection, EntryKind::CustodyEvent, "WHERE part = ?", part)?;
+    records.read_some(connection, EntryKind::CustodyEvent, "WHERE part = ?", key.uuid)?;
     let mut events = records.custody_event;
     events.sort_by_key(|event| (event.happened.order(), event.id));
     let mut custody = Custody::Mine;
     for event in events {
         custody = custody.after(event.act).ok_or_else(|| Refusal::CustodyStep {
-            at: describe(connection, EntryKey { kind: EntryKind::Part, uuid: part }),
+            at: describe(connection, key),
             act: event.act,
             custody: custody.label().to_owned(),
         })?;

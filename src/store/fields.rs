@@ -26,7 +26,7 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
         (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
         (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
         (Capacitor, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
-        (Photo, "width_px" | "height_px") => (1.0, 1e6, "1 to 1000000"),
+        (Photo, "width_px" | "height_px") => (0.0, 1e6, "0 to 1000000"),
         (Attachment, "bytes") => (0.0, 1e15, "0 to 1000000000000000"),
         (_, "minutes") => (0.0, 100_000.0, "0 to 100000"),
         _ => (-1e15, 1e15, "a figure of ordinary size"),

@@ -7,8 +7,8 @@ use uuid::Uuid;
 
 use super::error::StoreError;
 use super::row::Shape;
-use super::rows::Table;
-use crate::record::{EntryKind, Word as _};
+use super::rows::{Table, image_of};
+use crate::record::{Entry, EntryKind, Word as _};
 
 /// A row's image: its columns by name.
 pub type Image = Map<String, Json>;
@@ -24,6 +24,12 @@ pub struct Touch {
 }
 
 impl Touch {
+    /// An entry as if it had just been added.
+    pub fn of(entry: &Entry) -> Self {
+        let key = entry.key();
+        Self { kind: key.kind, key: key.uuid, old: None, new: Some(image_of(entry)) }
+    }
+
     /// The images there are.
     pub fn images(&self) -> impl Iterator<Item = &Image> {
         self.old.iter().chain(&self.new)

@@ -7,10 +7,12 @@
 
 mod assemble;
 mod backup;
+mod check;
 mod connect;
 mod consistency;
 mod describe;
 mod error;
+mod exchange;
 mod fields;
 mod files;
 mod history;
@@ -27,7 +29,9 @@ mod store;
 mod write;
 mod writer;
 
+pub use check::{Area, Report, Trouble, check};
 pub use error::StoreError;
+pub use exchange::SCHEMA;
 pub use files::{FileSource, Kept};
 pub use own_tables::{OwnTablesError, own_tables};
 pub use refusal::Refusal;

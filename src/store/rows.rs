@@ -3,8 +3,9 @@
 use std::sync::LazyLock;
 
 use rusqlite::Connection;
-use rusqlite::types::ToSqlOutput;
+use rusqlite::types::{ToSqlOutput, Value, ValueRef};
 use serde::{Deserialize, Serialize};
+use serde_json::Value as Json;
 
 use super::error::StoreError;
 use super::row::{Column, Cursor, Field, Row, Unreadable, columns_of};
@@ -12,7 +13,7 @@ use super::row::{Column, Cursor, Field, Row, Unreadable, columns_of};
 use crate::record::*;
 
 macro_rules! rows {
-    ($($record:ident $list:ident { $($field:ident),+ })+) => {
+    ($($(#[$attribute:meta])* $record:ident $list:ident { $($field:ident),+ })+) => {
         $(impl Row for $record {
             const KIND: EntryKind = EntryKind::$record;
 
@@ -35,10 +36,31 @@ macro_rules! rows {
         })+
 
         /// Records of every kind, each list in no order of its own.
-        #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-        #[serde(deny_unknown_fields)]
+        #[derive(Default)]
         pub struct Records {
-            $(#[serde(default, skip_serializing_if = "Vec::is_empty")] pub $list: Vec<$record>,)+
+            $(pub $list: Vec<$record>,)+
+        }
+
+        /// All records as the exchange document has them.
+        #[derive(Serialize, Deserialize)]
+        #[serde(deny_unknown_fields)]
+        pub struct Document {
+            pub format: String,
+            pub version: u32,
+            $(#[serde(default, skip_serializing_if = "Vec::is_empty")] $(#[$attribute])* pub $list: Vec<$record>,)+
+        }
+
+        impl Document {
+            /// A document of these records, each list in the order of its keys.
+            pub fn of(format: &str, version: u32, mut records: Records) -> Self {
+                $(records.$list.sort_unstable_by_key(|record| record.id);)+
+                Self { format: format.to_owned(), version, $($list: records.$list),+ }
+            }
+
+            /// Its records, without the order.
+            pub fn into_records(self) -> Records {
+                Records { $($list: self.$list),+ }
+            }
         }
 
         impl Records {
@@ -85,6 +107,7 @@ macro_rules! rows {
 }
 
 rows! {
+    #[serde(with = "title_page")]
     Workshop workshop { id, name, keeper, currency, note }
     Place place { id, within, name, note }
     Lot lot { id, name, acquired, source, price_cents, note }
@@ -115,6 +138,21 @@ rows! {
     Photo photo { id, part, machine, lot, content, extension, width_px, height_px, added, taken, view, caption }
     PhotoMark photo_mark { id, photo, points, finding, capacitor, marking, work, note }
     Attachment attachment { id, part, machine, lot, kind, content, file_name, bytes, added, note }
+}
+
+/// The title page stands alone in a document and not in a list.
+mod title_page {
+    use serde::{Deserialize as _, Deserializer, Serialize as _, Serializer};
+
+    use crate::record::Workshop;
+
+    pub fn serialize<S: Serializer>(pages: &[Workshop], serializer: S) -> Result<S::Ok, S::Error> {
+        pages.first().serialize(serializer)
+    }
+
+    pub fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Vec<Workshop>, D::Error> {
+        Workshop::deserialize(deserializer).map(|page| vec![page])
+    }
 }
 
 /// A table with the statements that every one of them knows.
@@ -172,4 +210,20 @@ fn read<R: Row>(
         records.push(R::take(&mut Cursor::new(row)).map_err(|source| StoreError::BadRow { kind: R::KIND, source })?);
     }
     Ok(records)
+}
+
+/// An entry's columns by name, as the history has them.
+pub fn image_of(entry: &Entry) -> serde_json::Map<String, Json> {
+    let table = Table::of_kind(entry.key().kind);
+    let json = |value: &ToSqlOutput<'_>| match value {
+        ToSqlOutput::Borrowed(ValueRef::Text(text)) => Json::from(String::from_utf8_lossy(text)),
+        ToSqlOutput::Owned(Value::Text(text)) => Json::from(text.as_str()),
+        ToSqlOutput::Owned(Value::Integer(number)) => Json::from(*number),
+        ToSqlOutput::Owned(Value::Real(number)) => Json::from(*number),
+        ToSqlOutput::Owned(Value::Blob(bytes)) => {
+            uuid::Uuid::from_slice(bytes).map_or(Json::Null, |uuid| Json::from(uuid.simple().to_string()))
+        }
+        _ => Json::Null,
+    };
+    table.columns.iter().zip(&values_of(entry)).map(|(column, value)| (column.name.clone(), json(value))).collect()
 }

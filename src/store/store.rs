@@ -14,8 +14,9 @@ use super::error::StoreError;
 use super::files::{self, FileSource, Kept};
 use super::history::{self, Act, Stacks};
 use super::lock::WriterLock;
+use super::write::Fault;
 use super::writer::{Order, Reply, Writer};
-use super::{connect, load, schema, write};
+use super::{connect, exchange, load, schema, write};
 use crate::record::{Attachment, Change, Id, Logbook, Photo, Step, Workshop};
 use crate::text;
 
@@ -170,10 +171,10 @@ impl Store {
         orders.send(order).map_err(|_| StoreError::Stopped)
     }
 
-    fn wait(&self, order: impl FnOnce(Reply) -> Order) -> Result<Arc<Logbook>, StoreError> {
+    fn wait(&self, order: impl FnOnce(Reply) -> Order) -> Result<Arc<Logbook>, Fault> {
         let (reply, answer) = sync_channel(1);
         self.order(order(Some(reply)))?;
-        answer.recv().unwrap_or(Err(StoreError::Stopped))
+        answer.recv().unwrap_or(Err(StoreError::Stopped.into()))
     }
 
     fn send_order(&self, name: &str, order: Order) {
@@ -184,7 +185,7 @@ impl Store {
 
     /// Writes a change and waits until it is on disk; gives back the revision after it.
     pub fn write(&self, change: Change) -> Result<Arc<Logbook>, StoreError> {
-        self.wait(|reply| Order::Write(change, reply))
+        self.wait(|reply| Order::Write(change, reply)).map_err(|fault| fault.error)
     }
 
     /// Has a change written; the outcome comes as an [`Event`].
@@ -204,12 +205,12 @@ impl Store {
 
     /// Takes the last change back and waits until that is on disk.
     pub fn undo_now(&self) -> Result<Arc<Logbook>, StoreError> {
-        self.wait(Order::Undo)
+        self.wait(Order::Undo).map_err(|fault| fault.error)
     }
 
     /// Writes what was taken back last again and waits until it is on disk.
     pub fn redo_now(&self) -> Result<Arc<Logbook>, StoreError> {
-        self.wait(Order::Redo)
+        self.wait(Order::Redo).map_err(|fault| fault.error)
     }
 
     /// The name of the change that undo would take back.
@@ -291,6 +292,18 @@ impl Store {
         Id::from_uuid(Uuid::now_v7())
     }
 
+    /// Everything but picture bytes as an exchange document. Waits for the disk.
+    pub fn export(&self) -> Result<String, StoreError> {
+        exchange::export(&connect::database(&self.folder))
+    }
+
+    /// Writes an exchange document's records into the logbook as one change: a record of the same key is replaced.
+    /// The document's title page is taken over by a logbook that holds nothing else yet. Waits for the disk.
+    pub fn import(&self, document: &str) -> Result<Arc<Logbook>, StoreError> {
+        let import = exchange::read(document, &self.logbook())?;
+        self.wait(|reply| Order::Write(import.change.clone(), reply)).map_err(|fault| import.explain(fault))
+    }
+
     /// Copies the database into the logbook's `backups` and gives back the copy's path. Waits for the disk.
     pub fn backup(&self) -> Result<PathBuf, StoreError> {
         let (reply, answer) = sync_channel(1);
@@ -334,7 +347,7 @@ fn lay_out(folder: &Path, workshop: Workshop) -> Result<(), StoreError> {
         schema::lay_out(&mut connection)?;
         let transaction = connection.transaction()?;
         history::begin(&transaction, text!("New logbook"), Act::New, None, 0)?;
-        write::apply(&transaction, &Step::Put(workshop.into()))?;
+        write::apply(&transaction, &Step::Put(workshop.into())).map_err(|fault| fault.error)?;
         transaction.commit()?;
         Ok(())
     };

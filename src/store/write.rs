@@ -10,7 +10,7 @@ use super::history::{self, Act};
 use super::refusal::Refusal;
 use super::rows::{Table, values_of};
 use super::{fields, reload};
-use crate::record::{Entry, Logbook, Step};
+use crate::record::{Entry, EntryKey, Logbook, Step};
 
 /// What is written.
 pub enum Deed {
@@ -28,6 +28,26 @@ pub struct Written {
     pub sequence: u32,
 }
 
+/// Why a deed was not written, and the record at which it showed, where it is one record's fault.
+#[derive(Debug)]
+pub struct Fault {
+    pub key: Option<EntryKey>,
+    pub error: StoreError,
+}
+
+impl Fault {
+    /// At one record.
+    pub fn at(key: EntryKey, error: impl Into<StoreError>) -> Self {
+        Self { key: Some(key), error: error.into() }
+    }
+}
+
+impl<E: Into<StoreError>> From<E> for Fault {
+    fn from(error: E) -> Self {
+        Self { key: None, error: error.into() }
+    }
+}
+
 /// Writes a deed under a name, whole or not at all.
 pub fn write(
     connection: &mut Connection,
@@ -37,7 +57,7 @@ pub fn write(
     act: Act,
     name: &str,
     mut deed: Deed,
-) -> Result<Written, StoreError> {
+) -> Result<Written, Fault> {
     let mut numbered = sequence;
     let reverses = match &mut deed {
         Deed::Steps(steps) => {
@@ -79,15 +99,15 @@ fn number_moments(step: &mut Step, highest: &mut u32) {
 }
 
 /// Writes or removes one row.
-pub fn apply(connection: &Connection, step: &Step) -> Result<(), StoreError> {
+pub fn apply(connection: &Connection, step: &Step) -> Result<(), Fault> {
     match step {
-        Step::Put(entry) => {
-            fields::check(connection, entry)?;
-            put(connection, entry)
-        }
+        Step::Put(entry) => fields::check(connection, entry)
+            .and_then(|()| put(connection, entry))
+            .map_err(|error| Fault::at(entry.key(), error)),
         Step::Remove(key) => {
             let delete = &Table::of_kind(key.kind).delete;
-            connection.prepare_cached(delete)?.execute([key.uuid.as_bytes()]).map_err(constraint)?;
+            let mut statement = connection.prepare_cached(delete)?;
+            statement.execute([key.uuid.as_bytes()]).map_err(|error| Fault::at(*key, constraint(error)))?;
             Ok(())
         }
     }

@@ -11,12 +11,12 @@ use super::error::StoreError;
 use super::history::{Act, Stacks};
 use super::lock::WriterLock;
 use super::store::{Event, Shared};
-use super::write::{Deed, write};
+use super::write::{Deed, Fault, write};
 use super::{backup, connect};
 use crate::record::{Change, Logbook};
 
 /// Where the outcome goes; without a waiting caller it becomes an event.
-pub type Reply = Option<SyncSender<Result<Arc<Logbook>, StoreError>>>;
+pub type Reply = Option<SyncSender<Result<Arc<Logbook>, Fault>>>;
 
 /// What the writer is asked to do.
 pub enum Order {
@@ -55,15 +55,15 @@ impl Writer {
                 }
                 Order::Undo(reply) => match self.stacks.undo.last().cloned() {
                     Some((number, name)) => self.answer(Act::Undo, name, Deed::Reverse(number), reply),
-                    None => self.refuse(String::new(), StoreError::NothingToUndo, reply),
+                    None => self.refuse(String::new(), StoreError::NothingToUndo.into(), reply),
                 },
                 Order::Redo(reply) => match self.stacks.redo.last().cloned() {
                     Some((number, name)) => self.answer(Act::Redo, name, Deed::Reverse(number), reply),
-                    None => self.refuse(String::new(), StoreError::NothingToRedo, reply),
+                    None => self.refuse(String::new(), StoreError::NothingToRedo.into(), reply),
                 },
                 Order::Draft(desk) => {
                     if let Err(error) = self.save_draft(&desk) {
-                        self.refuse(desk, error.about(&connect::database(&self.folder)), None);
+                        self.refuse(desk, error.about(&connect::database(&self.folder)).into(), None);
                     }
                 }
                 Order::Backup(reply) => {
@@ -91,17 +91,17 @@ impl Writer {
                     let _ = reply.send(Ok(written.logbook));
                 }
             }
-            Err(error) => {
+            Err(Fault { key, error }) => {
                 let error = error.about(&connect::database(folder));
-                self.refuse(name, error, reply);
+                self.refuse(name, Fault { key, error }, reply);
             }
         }
     }
 
-    fn refuse(&self, name: String, error: StoreError, reply: Reply) {
+    fn refuse(&self, name: String, fault: Fault, reply: Reply) {
         match reply {
-            Some(reply) => drop(reply.send(Err(error))),
-            None => self.shared.tell(Event::Refused { name, error }),
+            Some(reply) => drop(reply.send(Err(fault))),
+            None => self.shared.tell(Event::Refused { name, error: fault.error }),
         }
     }
 

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod figures;
+mod logbooks;
 mod readings;
 
 use std::process::{Command, Output};

@@ -2,8 +2,11 @@
 #![allow(clippy::unwrap_used)]
 
 mod drafts;
+mod exchange;
 mod files;
+mod invent;
 mod lives;
+mod property;
 mod refusals;
 mod support;
 mod tables;

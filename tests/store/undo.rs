@@ -1,9 +1,10 @@
 //! Undo and redo of whole changes, also across a restart, and the history they leave.
 
-use benchwright::record::{Change, FindingState, Kind};
+use benchwright::record::{Change, FindingState, Kind, Reading};
 use benchwright::store::{Store, StoreError};
 
-use crate::support::{assert_same, finding, fresh, look, machine, part, place, put};
+use crate::invent::Chance;
+use crate::support::{assert_same, finding, fresh, id, look, machine, moment, part, place, put};
 
 #[test]
 fn undo_takes_a_whole_change_back_and_redo_writes_it_again() {
@@ -79,6 +80,45 @@ fn undo_brings_back_what_was_removed_with_every_figure_as_it_was() {
     assert!(store.write(removal).unwrap().parts.is_empty());
     assert_same(&store.undo_now().unwrap(), &before);
     assert_same(&Store::open_reading(store.folder()).unwrap().logbook(), &before);
+}
+
+#[test]
+fn a_figure_comes_back_from_the_history_bit_for_bit() {
+    let (_folder, store) = fresh();
+    let board = part("1", Kind::Mainboard);
+    put(&store, "Log", board.clone()).unwrap();
+    let mut chance = Chance(20);
+    let mut readings: Vec<Reading> = Vec::new();
+    while readings.len() < 3000 {
+        let value = f64::from_bits(chance.next());
+        if value.is_finite() && value.abs() < 1e12 {
+            readings.push(Reading {
+                id: id(),
+                part: Some(board.id),
+                machine: None,
+                measured: moment("2024"),
+                quantity: "rail".into(),
+                value,
+                unit: "V".into(),
+                condition: String::new(),
+                who: String::new(),
+                supersedes: None,
+                note: String::new(),
+            });
+        }
+    }
+    let (mut change, mut removal) = (Change::new("Measure"), Change::new("Remove"));
+    for reading in &readings {
+        change.put(reading.clone());
+        removal.remove(reading.id);
+    }
+    store.write(change).unwrap();
+    store.write(removal).unwrap();
+    let logbook = store.undo_now().unwrap();
+    let bits = |readings: &[Reading]| readings.iter().map(|one| (one.id, one.value.to_bits())).collect::<Vec<_>>();
+    let mut back = logbook.parts[0].readings.clone();
+    back.sort_by_key(|one| one.id);
+    assert_eq!(bits(&back), bits(&readings));
 }
 
 #[test]

@@ -101,7 +101,9 @@ fn what_is_sent_comes_back_as_an_event_in_its_order() {
     let (_folder, store) = fresh();
     let calls = Arc::new(AtomicUsize::new(0));
     let counter = Arc::clone(&calls);
-    store.on_event(move || drop(counter.fetch_add(1, Ordering::SeqCst)));
+    store.on_event(move || {
+        counter.fetch_add(1, Ordering::SeqCst);
+    });
     let mut change = Change::new("Log 1");
     change.put(part("1", Kind::Fan));
     store.send(change);
