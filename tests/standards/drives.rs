@@ -2,8 +2,8 @@
 
 use crate::chance::{Chance, rounds};
 use benchwright::trade::drive::{
-    Capacity, FatWidth, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, default_cluster_bytes,
-    doubled, fat_width, file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,
+    Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, default_cluster_bytes, doubled,
+    file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,
 };
 use proptest::prelude::*;
 
@@ -166,23 +166,6 @@ fn fat_sizes_are_the_published_ones() {
     assert_eq!(default_cluster_bytes(5 << 30), None);
 }
 
-/// FAT specification 1.03 (from memory): fewer than 4085 clusters FAT12, fewer than 65 525 FAT16. An SDK text's 4087 and
-/// 65 526 are the wrong side of that for reading.
-#[test]
-fn fat_width_follows_the_count_of_clusters() {
-    for (clusters, width) in [
-        (4084, FatWidth::Twelve),
-        (4085, FatWidth::Sixteen),
-        (4086, FatWidth::Sixteen),
-        (65_524, FatWidth::Sixteen),
-        (65_525, FatWidth::ThirtyTwo),
-    ] {
-        assert_eq!(fat_width(clusters), width, "{clusters}");
-    }
-    // plasma-online.de: 65 525 clusters of 32 KiB are 2 147 123 200 bytes, just under FAT16's 2 GiB.
-    assert_eq!(65_525_u64 * 32_768, 2_147_123_200);
-}
-
 fn firmware(id: &str) -> Firmware {
     firmwares().into_iter().find(|row| row.id == id).unwrap()
 }
@@ -237,6 +220,7 @@ fn file_systems_bound_partitions_and_drives() {
     assert_eq!(verdict.outcome, Outcome::ClippedTo { bytes: 8_422_686_720 });
     let partitions = verdict.partitions.unwrap();
     assert_eq!((partitions.largest_bytes, partitions.least_count), (2 << 30, 4));
+    assert_eq!(partitions.cluster_bytes, Some(32 << 10), "MSDN aa364045");
     let old = systems.iter().find(|row| row.id == "fat16-dos-3.0").unwrap();
     // 21 MB of a 20 MB class drive: one partition holds it.
     let small = Geometry::new(615, 4, 17);

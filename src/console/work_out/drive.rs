@@ -158,6 +158,9 @@ impl Form {
                     partitions.least_count as usize
                 );
                 lines.push(text!("  {partitions}, the largest {largest}", partitions = count, largest = largest));
+                if let Some(cluster_bytes) = partitions.cluster_bytes {
+                    lines.push(text!("  formatted in clusters of {size} KiB", size = cluster_bytes / 1024));
+                }
             }
             if self.on.len() == 1 {
                 lines.extend(verdict.remarks.iter().map(|remark| format!("  {remark}")));

@@ -79,7 +79,9 @@ pub fn barriers() -> Vec<Barrier> {
             1 << 31,
             text!("2.1 GB, FAT16"),
             text!("FAT16 with clusters of 32 KiB"),
-            "",
+            text!(
+                "One source counts 65 525 clusters, 2 147 123 200 bytes; the file system's specification ends at 65 524 (from memory)."
+            ),
             Source::published("MSDN aa364045"),
         ),
         Barrier {

@@ -108,32 +108,6 @@ pub fn file_systems() -> Vec<FileSystem> {
     ]
 }
 
-/// How many bits a FAT entry has.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
-pub enum FatWidth {
-    /// FAT12.
-    #[serde(rename = "12")]
-    Twelve,
-    /// FAT16.
-    #[serde(rename = "16")]
-    Sixteen,
-    /// FAT32.
-    #[serde(rename = "32")]
-    ThirtyTwo,
-}
-
-/// The kind of FAT by its count of clusters: fewer than 4085 are FAT12, fewer than 65 525 FAT16.
-///
-/// From memory of the FAT specification 1.03, which readers follow. An older SDK text has 4087 and 65 526; formatters
-/// keep away from both.
-pub fn fat_width(clusters: u32) -> FatWidth {
-    match clusters {
-        ..4085 => FatWidth::Twelve,
-        4085..65_525 => FatWidth::Sixteen,
-        _ => FatWidth::ThirtyTwo,
-    }
-}
-
 /// The cluster size in bytes that formatting a FAT16 partition of this size picks by default; `None` outside the table
 /// (under 33 MB and from 4096 MB on). MB are of 1 048 576 bytes, as the table's source counts.
 ///

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::firmware::{Beyond, Firmware, UNTRANSLATED};
-use super::{Capacity, FileSystem, Geometry, SECTOR_BYTES, assisted, doubled, identify};
+use super::{Capacity, FileSystem, Geometry, SECTOR_BYTES, assisted, default_cluster_bytes, doubled, identify};
 use crate::text;
 
 /// What comes of it.
@@ -28,6 +28,8 @@ pub struct Partitions {
     pub largest_bytes: u64,
     /// How few of that size cover what is seen; 0 when nothing is.
     pub least_count: u64,
+    /// Size of a cluster that formatting the largest one as FAT16 picks, in bytes; `None` for other file systems.
+    pub cluster_bytes: Option<u32>,
 }
 
 /// The whole answer.
@@ -104,7 +106,14 @@ pub fn judge(
     };
     let partitions = file_system.filter(|_| usable).map(|system| {
         let largest_bytes = system.partition_bytes.min(seen);
-        Partitions { largest_bytes, least_count: if largest_bytes == 0 { 0 } else { seen.div_ceil(largest_bytes) } }
+        // The whole 2 GiB of DOS count as its last row, not as the next one, which only Windows NT has.
+        let formatted =
+            if system.partition_bytes == 1 << 31 { largest_bytes.min((1 << 31) - 1) } else { largest_bytes };
+        Partitions {
+            largest_bytes,
+            least_count: if largest_bytes == 0 { 0 } else { seen.div_ceil(largest_bytes) },
+            cluster_bytes: default_cluster_bytes(formatted).filter(|_| system.id.starts_with("fat16")),
+        }
     });
     let shown = if usable { shown_by(firmware, seen / SECTOR_BYTES, reported) } else { None };
     DriveVerdict { outcome, capacity: Capacity::of(bytes), reported, shown, partitions, remarks }
