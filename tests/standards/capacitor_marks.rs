@@ -276,6 +276,9 @@ fn marks_with_units_and_volts() {
         (".047 100V", Body::Film, 0.047e6, Some(100.0)),
         ("104K100", Body::Film, 100e3, Some(100.0)),
         ("4n7 ±5% 63V", Body::Film, 4.7e3, Some(63.0)),
+        ("16V 1000µF", Body::AluminiumCan, 1000e6, Some(16.0)),
+        ("6V3 470µF M 105°C", Body::AluminiumCan, 470e6, Some(6.3)),
+        ("0.1µF 250V~ X2", Body::Film, 0.1e6, Some(250.0)),
         ("47", Body::Ceramic, 47.0, None),
         ("2200", Body::AluminiumCan, 2200e6, None),
     ];
@@ -299,6 +302,8 @@ fn the_bar_means_opposite_things() {
     assert_eq!(first("475C", Body::TantalumChip).polarity, Polarity::BarIsPlus);
     assert_eq!(first("100 16V", Body::AluminiumChip).polarity, Polarity::BarIsMinus);
     assert_eq!(first("104", Body::Ceramic).polarity, Polarity::None);
+    assert_eq!(first("4n7 Y2", Body::Unknown).suppression, Some(('Y', 2)));
+    assert_eq!(first("4n7", Body::Unknown).polarity, Polarity::None, "no electrolytic is that small");
     let reminder = first("100uF", Body::Unknown).polarity.to_string();
     assert!(reminder.contains("plus on a tantalum") && reminder.contains("minus on an aluminium can"), "{reminder}");
 }

@@ -263,6 +263,11 @@ fn written_days() {
         assert_eq!(usual(text, scheme), [fourth], "{text}");
     }
     assert_eq!(usual("2/4/95", Scheme::DayMonthYear), [Span::day(day("1995-04-02"))]);
+    // EDIFACT D96A, element 2379 (stedi.com): codes 2 DDMMYY, 3 MMDDYY; 101 YYMMDD.
+    let plain = [("040295", Scheme::DayMonthYear), ("020495", Scheme::MonthDayYear), ("950204", Scheme::YearMonthDay)];
+    for (text, scheme) in plain {
+        assert_eq!(usual(text, scheme), [fourth], "{text}");
+    }
 }
 
 #[test]

@@ -2,7 +2,7 @@
 //!
 //! JSON: `{"text": "2A474J", "body": "unknown", "readings": [{"capacitance_uf": 0.47, "capacitance_pf": 470000.0,
 //! "volts": 100.0, "tolerance": {"minus": 5.0, "plus": 5.0, "unit": "percent"}, "form": "three_figure", "polarity":
-//! "depends_on_body", "reminder": …, "source": …}]}`. Readings stand likeliest first; `volts` and `tolerance` are null
+//! "depends_on_body", "suppression": null, "reminder": …, "source": …}]}`. Readings stand likeliest first; `volts` and `tolerance` are null
 //! where they are not printed.
 
 use std::fmt::Write as _;
@@ -44,6 +44,7 @@ struct ReadingForm {
     tolerance: Option<Tolerance>,
     form: MarkForm,
     polarity: Polarity,
+    suppression: Option<String>,
     reminder: String,
     source: String,
 }
@@ -57,6 +58,7 @@ impl From<&Mark> for ReadingForm {
             tolerance: mark.tolerance,
             form: mark.form,
             polarity: mark.polarity,
+            suppression: mark.suppression.map(|(class, nth)| format!("{class}{nth}")),
             reminder: mark.polarity.to_string(),
             source: mark.source().said(),
         }
@@ -85,6 +87,17 @@ impl Capacitor {
         }
         if let Some(mark) = readings.first() {
             let _ = writeln!(words, "{}", mark.polarity);
+            if let Some((class, nth)) = mark.suppression {
+                let _ = writeln!(
+                    words,
+                    "{}",
+                    text!(
+                        "Mains suppression, class {class}{nth}: replace it by the same class only.",
+                        class = class,
+                        nth = nth
+                    )
+                );
+            }
         }
         Ok(words)
     }

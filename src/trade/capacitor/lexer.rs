@@ -55,7 +55,7 @@ impl Items {
         &self.items[..self.count]
     }
 
-    /// Cuts a mark into items. Spaces, `/ - _ + ~ = ±` and brackets separate; any other sign is an error.
+    /// Cuts a mark into items. Spaces, `/ - _ + ~ = ± °` and brackets separate; any other sign is an error.
     pub fn new(text: &str) -> Result<Self, Unreadable> {
         let mut items = Self { items: [Item::Percent; ITEMS], count: 0 };
         let mut joined = false;
@@ -118,7 +118,7 @@ impl Items {
                     items.push(Item::Percent)?;
                     joined = false;
                 }
-                '/' | '-' | '_' | '+' | '~' | '=' | '±' | '(' | ')' | '–' | '−' => joined = false,
+                '/' | '-' | '_' | '+' | '~' | '=' | '±' | '(' | ')' | '–' | '−' | '°' => joined = false,
                 _ if sign.is_whitespace() => joined = false,
                 _ => return Err(Unreadable::Sign(sign)),
             }

@@ -58,10 +58,12 @@ impl Body {
         matches!(self, Self::TantalumBead | Self::TantalumChip)
     }
 
-    /// How to tell plus from minus. Tantalum: a maker's chip data sheet (mmic.net.cn copy). Cans: common practice.
-    pub fn polarity(self) -> Polarity {
+    /// How to tell plus from minus, `capacitance_pf` in picofarads. Electrolytics begin at 0.1 µF, so a smaller one
+    /// of an unknown kind has no plus (common practice). Tantalum: a maker's chip data sheet (mmic.net.cn copy). Cans: common practice.
+    pub fn polarity(self, capacitance_pf: f64) -> Polarity {
         match self {
             Self::Ceramic | Self::Film => Polarity::None,
+            Self::Unknown if capacitance_pf < 0.1e6 => Polarity::None,
             Self::TantalumBead | Self::TantalumChip => Polarity::BarIsPlus,
             Self::AluminiumCan | Self::AluminiumChip => Polarity::BarIsMinus,
             Self::Unknown => Polarity::DependsOnBody,
@@ -168,6 +170,8 @@ pub struct Mark {
     pub volts: Option<f64>,
     pub tolerance: Option<Tolerance>,
     pub polarity: Polarity,
+    /// Class of a mains suppression capacitor, such as X2: replaced by the same class only.
+    pub suppression: Option<(char, u8)>,
     /// A letter beside the value is known from memory only.
     pub is_remembered: bool,
 }

@@ -1,5 +1,6 @@
 //! Capacitors: what their marks say, what they may measure, how long they last, how they are woken up again.
 
+mod beside;
 pub mod codes;
 pub mod esr;
 mod lexer;

@@ -1,10 +1,11 @@
-//! How a mark's items make a value, and what stands beside it.
+//! How a mark's items make a value.
 
-use super::codes::{Tolerance, is_remembered_voltage, tolerance, value_letter, voltage_code, voltage_letter};
+use super::beside::{beside, has_volts, is_volts, leading_volts};
+use super::codes::{is_remembered_voltage, tolerance, value_letter, voltage_code, voltage_letter};
 use super::lexer::{Item, Items, Number, Word};
 use super::preferred::{Series, neighbours, scaled};
 use super::{Body, Form, Mark, Unreadable};
-use Item::{Percent, Word as Letters};
+use Item::Word as Letters;
 
 /// A value as far as it is read, and the items that are left.
 struct Value<'a> {
@@ -18,14 +19,22 @@ struct Value<'a> {
 
 pub(super) fn marks(text: &str, body: Body) -> Result<Vec<Mark>, Unreadable> {
     let items = Items::new(text)?;
-    let mut gathered = Gathered { body, marks: Vec::new(), fault: None };
-    gathered.values(items.all());
+    // "16V 1000µF": the volts are taken off first; "1V104" begins with a voltage code instead.
+    let is_code_first = voltage_code_first(items.all()).is_some();
+    let (volts, value) = match leading_volts(items.all()) {
+        Some((volts, value)) if !(value.is_empty() || is_code_first) => (Some(volts), value),
+        _ => (None, items.all()),
+    };
+    let mut gathered = Gathered { body, volts, marks: Vec::new(), fault: None };
+    gathered.values(value);
     let Gathered { marks, fault, .. } = gathered;
     if marks.is_empty() { Err(fault.unwrap_or(Unreadable::NoForm)) } else { Ok(marks) }
 }
 
 struct Gathered {
     body: Body,
+    /// Volts that stood before the value.
+    volts: Option<f64>,
     marks: Vec<Mark>,
     fault: Option<Unreadable>,
 }
@@ -33,12 +42,10 @@ struct Gathered {
 impl Gathered {
     /// Tries every way to read a value from the first items; the likeliest way first.
     fn values(&mut self, items: &[Item]) {
+        if let Some((power, letter, code)) = voltage_code_first(items) {
+            return self.voltage_first(power, letter, code, &items[3..]);
+        }
         match *items {
-            [Item::Number(power), Letters(letter), Item::Number(code), ..]
-                if power.digits == 1 && letter.joined && code.joined && is_code(code) && letter.single().is_some() =>
-            {
-                self.voltage_first(power, letter, code, &items[3..]);
-            }
             [Letters(o), Item::Number(code), ..] if matches!(o.letters(), [b'O', _]) && is_code(code) => {
                 self.refuse(Unreadable::LetterForZero);
             }
@@ -63,8 +70,7 @@ impl Gathered {
     }
 
     /// `2A474`: a voltage code before a three-figure value.
-    fn voltage_first(&mut self, power: Number, letter: Word, code: Number, rest: &[Item]) {
-        let (power, letter) = (b'0' + power.value as u8, letter.single().unwrap_or(b'?'));
+    fn voltage_first(&mut self, power: u8, letter: u8, code: Number, rest: &[Item]) {
         match voltage_code(power, letter) {
             Some(volts) => self.three_figures(code, Some((volts, false)), rest),
             None => self.refuse(Unreadable::NoVoltageCode(power.into(), letter.into())),
@@ -231,9 +237,10 @@ impl Gathered {
         let mut mark = Mark {
             form: value.form,
             capacitance_pf: value.capacitance_pf,
-            volts: value.volts,
+            volts: value.volts.or(self.volts),
             tolerance: None,
-            polarity: self.body.polarity(),
+            polarity: self.body.polarity(value.capacitance_pf),
+            suppression: None,
             is_remembered: value.is_remembered,
         };
         let mut rest = value.rest;
@@ -256,38 +263,13 @@ impl Gathered {
     }
 }
 
-/// Takes one tolerance or one voltage off the items; `None` when they begin with neither.
-fn beside<'a>(mark: &mut Mark, items: &'a [Item]) -> Option<&'a [Item]> {
+/// The figure and letter of a voltage code at the front of the items, and the three-figure value behind: `2A474`.
+fn voltage_code_first(items: &[Item]) -> Option<(u8, u8, Number)> {
     match *items {
-        [Item::Number(number), Percent, ..] if mark.tolerance.is_none() && number.value <= 100.0 => {
-            mark.tolerance = Some(Tolerance::percent(number.value));
-            Some(&items[2..])
-        }
-        // "6V3"
-        [Item::Number(whole), Letters(v), Item::Number(tenths), ..]
-            if mark.volts.is_none() && v.letters() == b"V" && v.joined && tenths.joined && !whole.has_point =>
+        [Item::Number(power), Letters(letter), Item::Number(code), ..]
+            if power.digits == 1 && !power.has_point && letter.joined && code.joined && is_code(code) =>
         {
-            mark.volts = Some(whole.value + scaled(tenths.value, -(tenths.digits as i32)));
-            Some(&items[3..])
-        }
-        [Item::Number(number), Letters(unit), ..] if mark.volts.is_none() && is_volt_word(unit) => {
-            mark.volts = Some(number.value);
-            Some(&items[2..])
-        }
-        [Item::Number(power), Letters(letter), ..]
-            if mark.volts.is_none() && power.digits == 1 && letter.joined && letter.single().is_some() =>
-        {
-            mark.volts = Some(voltage_code(b'0' + power.value as u8, letter.single()?)?);
-            Some(&items[2..])
-        }
-        [Item::Number(number), ..] if mark.volts.is_none() => {
-            mark.volts = Some(number.value);
-            Some(&items[1..])
-        }
-        [Letters(word), ..] if mark.tolerance.is_none() && word.single().is_some() => {
-            mark.tolerance = Some(tolerance(word.single()?, mark.capacitance_pf)?);
-            mark.is_remembered |= word.single() == Some(b'Q');
-            Some(&items[1..])
+            Some((b'0' + power.value as u8, letter.single()?, code))
         }
         _ => None,
     }
@@ -295,19 +277,6 @@ fn beside<'a>(mark: &mut Mark, items: &'a [Item]) -> Option<&'a [Item]> {
 
 fn is_code(number: Number) -> bool {
     number.digits == 3 && !number.has_point
-}
-
-fn is_volt_word(word: Word) -> bool {
-    matches!(word.letters(), b"V" | b"v" | b"WV" | b"VDC" | b"VAC" | b"Vdc" | b"VDCW" | b"WVDC")
-}
-
-fn is_volts(item: Option<&Item>) -> bool {
-    matches!(item, Some(Letters(word)) if word.joined && is_volt_word(*word))
-}
-
-/// Whether a voltage stands beside a value.
-fn has_volts(rest: &[Item]) -> bool {
-    rest.iter().any(|item| matches!(item, Item::Number(_)))
 }
 
 /// Picofarads of a single prefix letter. Only the small m is milli: the large one is a tolerance.

@@ -86,7 +86,7 @@ fn figures(digits: usize, number: u32, found: &mut Found) {
             fiscal::day(number / 1000, number / 10 % 100, number % 10, found);
         }
         6 => {
-            found.day(Scheme::YearMonthDay, Year::Rest((number / 10_000) as i32, 100), front % 100, back);
+            three_figures((2, number / 10_000), (2, front % 100), (2, back), found);
             if let Some(year) = Year::written(4, front) {
                 weeks::week(Scheme::YearWeek, year, back, found);
                 found.month(Scheme::YearMonth, year, back);

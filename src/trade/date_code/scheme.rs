@@ -31,9 +31,9 @@ pub enum Scheme {
     MonthYear,
     /// YYMMDD.
     YearMonthDay,
-    /// DD.MM.YY, with something between the figures.
+    /// DD.MM.YY, with or without something between the figures.
     DayMonthYear,
-    /// MM/DD/YY, with something between the figures.
+    /// MM/DD/YY, with or without something between the figures.
     MonthDayYear,
     /// YMMDD: last digit of the year, then month and day.
     DigitMonthDay,
@@ -97,7 +97,9 @@ impl Scheme {
             Self::DigitMonth => Source::memory("IEC 60062, ten-year cycle"),
             Self::LetterWeek => Source::memory("a makers' habit after IEC 60062"),
             Self::DigitOrdinal => Source::memory("ISO 8601, ordinal dates, with one figure of the year"),
-            Self::DayMonthYear | Self::MonthDayYear => Source::published("e-sg.ru, Proper dating format"),
+            Self::DayMonthYear | Self::MonthDayYear => Source::published(
+                "EDIFACT D96A, element 2379, codes 2 and 3 (stedi.com); e-sg.ru, Proper dating format",
+            ),
             Self::WrittenMonth | Self::Year | Self::Copyright => Source::practice(""),
         }
     }
