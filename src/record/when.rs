@@ -110,6 +110,11 @@ pub struct Moment {
 }
 
 impl Moment {
+    /// A day's next event: the store gives it its number when it is written.
+    pub fn on(day: NaiveDate) -> Self {
+        Self { on: When::Day(day), sequence: 0 }
+    }
+
     /// Whether this happened after `other`: by date where the dates are apart, else by order of entry.
     ///
     /// Meant for pairs; across fuzzy dates it need not be transitive. To sort, use [`Moment::order`].
