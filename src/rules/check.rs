@@ -206,8 +206,8 @@ impl Check<'_> {
     }
 
     fn filled(&mut self, at: &At, texts: &[(&str, &String)]) {
-        for (key, _) in texts.iter().filter(|(_, text)| text.trim().is_empty()) {
-            self.errors.push(at.error_at("", text!("`{key}` is empty", key = key)));
+        for (key, text) in texts.iter().filter(|(_, text)| text.trim().is_empty()) {
+            self.errors.push(at.error_at(text, text!("`{key}` is empty", key = key)));
         }
     }
 
