@@ -70,12 +70,13 @@ impl Command {
     }
 }
 
-/// Answers the program's arguments: a command on the console, or else a window.
-pub fn run() -> ExitCode {
-    let Arguments { command, logbook: _, json } = Arguments::parse();
+/// Answers the program's arguments: a command on the console, or else a window on a logbook (the last one when none
+/// is named). Opening windows is a floor above this one, hence an argument.
+pub fn run(open_window: impl FnOnce(Option<PathBuf>) -> anyhow::Result<()>) -> ExitCode {
+    let Arguments { command, logbook, json } = Arguments::parse();
     match command {
         Some(command) => print(command.answer(json)),
-        None => ExitCode::SUCCESS,
+        None => open_window(logbook).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
     }
 }
 
@@ -90,11 +91,13 @@ fn print(answer: Answer) -> ExitCode {
             let _ = writeln!(std::io::stdout(), "{error}");
             ExitCode::FAILURE
         }
-        Err(error) => {
-            eprintln!("benchwright: {error:#}");
-            ExitCode::FAILURE
-        }
+        Err(error) => failed(&error),
     }
+}
+
+fn failed(error: &anyhow::Error) -> ExitCode {
+    eprintln!("benchwright: {error:#}");
+    ExitCode::FAILURE
 }
 
 /// A value in the console's JSON form.

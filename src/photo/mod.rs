@@ -1,1 +1,6 @@
-//! (see lib.rs)
+//! Pictures: what a file is, decoding, thumbnails, and drawing the sample workshop's photographs.
+
+pub mod read;
+pub mod thumbnail;
+
+pub use read::{Format, Picture, PictureError};

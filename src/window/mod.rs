@@ -1,1 +1,41 @@
-//! (see lib.rs)
+//! The window: app shell, commands, theme, widgets, one folder a desk.
+//!
+//! Desks draw from a borrowed [`View`] and hand back an [`Outbox`]; only [`App`] carries out what is in it.
+
+mod app;
+pub mod command;
+pub mod desks;
+mod finder;
+mod frame;
+mod jobs;
+pub mod outbox;
+pub mod page;
+pub mod part_index;
+pub mod session;
+pub mod settings;
+pub mod theme;
+pub mod widgets;
+
+use std::path::PathBuf;
+
+pub use app::{App, Clock, Start};
+pub use finder::{Find, finds};
+pub use outbox::{Outbox, View};
+
+/// Opens the window on a logbook, or on the last one.
+///
+/// # Errors
+/// When no window can be made: no display, no OpenGL.
+pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
+    let settings_folder = settings::folder();
+    let size = settings::Settings::load(settings_folder.as_deref()).window;
+    let viewport = egui::ViewportBuilder::default()
+        .with_title("Benchwright")
+        .with_app_id("benchwright")
+        .with_inner_size(size)
+        .with_min_inner_size([640.0, 480.0]);
+    let options = eframe::NativeOptions { viewport, ..Default::default() };
+    let start = Start { logbook, settings_folder, clock: || chrono::Local::now().date_naive() };
+    eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))
+        .map_err(|error| anyhow::anyhow!("{}", crate::text!("No window could be opened: {error}", error = error)))
+}

@@ -1,2 +1,8 @@
 //! The window, driven through its accessible tree.
 #![allow(clippy::unwrap_used)]
+
+mod finder;
+mod hand;
+mod shelf;
+mod shell;
+mod theme;

@@ -1,0 +1,326 @@
+//! The window itself: what is open, which page is on show, and where commands and changes go.
+
+use std::path::PathBuf;
+
+use chrono::NaiveDate;
+use egui::Ui;
+
+use super::command::{Appearance, Command, Situation};
+use super::desks::Desks;
+use super::finder::Finder;
+use super::frame;
+use super::jobs::{Finished, Jobs};
+use super::outbox::{Ask, FilesToKeep, Outbox, Picked};
+use super::page::Page;
+use super::session::Session;
+use super::settings::Settings;
+use super::theme;
+use crate::text;
+
+/// Tells today's date. Below the window a date is always an argument; tests fix it here.
+pub type Clock = fn() -> NaiveDate;
+
+/// What a window starts with.
+#[derive(Clone, Debug)]
+pub struct Start {
+    /// The logbook to open; the last one when `None`.
+    pub logbook: Option<PathBuf>,
+    /// Where settings are kept; nowhere when `None`.
+    pub settings_folder: Option<PathBuf>,
+    pub clock: Clock,
+}
+
+/// The window.
+pub struct App {
+    clock: Clock,
+    settings_folder: Option<PathBuf>,
+    settings: Settings,
+    jobs: Jobs,
+    session: Option<Session>,
+    /// The logbook that is being opened.
+    opening: Option<PathBuf>,
+    page: Page,
+    came_from: Vec<Page>,
+    finder: Finder,
+    notices: Vec<String>,
+    desks: Desks,
+}
+
+impl App {
+    /// A window about to be shown; a logbook to open is read on a thread of its own.
+    pub fn new(ctx: &egui::Context, start: Start) -> Self {
+        theme::apply(ctx);
+        let settings = Settings::load(start.settings_folder.as_deref());
+        let mut app = Self {
+            clock: start.clock,
+            settings_folder: start.settings_folder,
+            jobs: Jobs::new(ctx.clone()),
+            session: None,
+            opening: None,
+            page: Page::Welcome,
+            came_from: Vec::new(),
+            finder: Finder::default(),
+            notices: Vec::new(),
+            desks: Desks::default(),
+            settings,
+        };
+        app.appear(ctx);
+        let last = app.settings.recent.first().filter(|_| app.settings.open_last).cloned();
+        if let Some(logbook) = start.logbook.or(last) {
+            app.open(logbook);
+        }
+        app
+    }
+
+    /// The page on show.
+    pub fn page(&self) -> Page {
+        self.page
+    }
+
+    /// What the window remembers.
+    pub fn settings(&self) -> &Settings {
+        &self.settings
+    }
+
+    /// The open logbook.
+    pub fn session(&self) -> Option<&Session> {
+        self.session.as_ref()
+    }
+
+    fn today(&self) -> NaiveDate {
+        (self.clock)()
+    }
+
+    fn situation(&self) -> Situation {
+        Situation {
+            has_logbook: self.session.is_some(),
+            can_undo: self.session.as_ref().is_some_and(|session| session.undo_name().is_some()),
+            can_redo: self.session.as_ref().is_some_and(|session| session.redo_name().is_some()),
+            can_go_back: !self.came_from.is_empty(),
+        }
+    }
+
+    fn appear(&self, ctx: &egui::Context) {
+        ctx.set_theme(match self.settings.appearance {
+            Appearance::Desktop => egui::ThemePreference::System,
+            Appearance::LogPaper => egui::ThemePreference::Light,
+            Appearance::BenchMat => egui::ThemePreference::Dark,
+        });
+        ctx.set_zoom_factor(self.settings.text_percent as f32 / 100.0);
+    }
+
+    fn open(&mut self, folder: PathBuf) {
+        let today = self.today();
+        self.start_opening(folder.clone(), move || Session::open(&folder, today));
+    }
+
+    fn start_new(&mut self, folder: PathBuf) {
+        let today = self.today();
+        self.start_opening(folder.clone(), move || Session::new_at(&folder, today));
+    }
+
+    fn start_opening(&mut self, path: PathBuf, open: impl FnOnce() -> anyhow::Result<Session> + Send + 'static) {
+        self.opening = Some(path.clone());
+        // A logbook has one writer: the one that is open is let go before another is asked for.
+        self.session = None;
+        self.jobs.start(move || Finished::Opened(path, open().map(Box::new)));
+    }
+
+    /// Carries a command out.
+    pub fn carry_out(&mut self, command: Command, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        match command {
+            Command::Go(page) => self.go(page),
+            Command::GoBack => {
+                if let Some(page) = self.came_from.pop() {
+                    self.page = page;
+                }
+            }
+            Command::Find => self.finder.open(),
+            Command::SearchShelf => {
+                self.go(Page::Shelf);
+                self.desks.shelf.search_from_start();
+            }
+            Command::OpenLogbook => self.jobs.ask(Ask::Logbook, frame),
+            Command::NewLogbook => self.jobs.ask(Ask::NewLogbook, frame),
+            Command::OpenAt(folder) => self.open(folder),
+            Command::NewAt(folder) => self.start_new(folder),
+            // Comes with the sample workshop.
+            Command::OpenSample => self.notices.push(text!("The sample workshop is not here yet.").to_owned()),
+            Command::CloseLogbook => {
+                self.session = None;
+                self.desks = Desks::default();
+                self.came_from.clear();
+                self.page = Page::Welcome;
+                self.settings.open_last = false;
+                self.keep_settings();
+            }
+            Command::Undo => self.with_session(Session::undo),
+            Command::Redo => self.with_session(Session::redo),
+            Command::LargerText | Command::SmallerText | Command::UsualText => {
+                self.settings.text_percent = match command {
+                    Command::UsualText => 100,
+                    larger_or_smaller => self.settings.text_step(larger_or_smaller == Command::LargerText),
+                };
+                self.appear(ctx);
+                self.keep_settings();
+            }
+            Command::Appear(appearance) => {
+                self.settings.appearance = appearance;
+                self.appear(ctx);
+                self.keep_settings();
+            }
+            Command::Quit => ctx.send_viewport_cmd(egui::ViewportCommand::Close),
+        }
+    }
+
+    fn with_session(&mut self, act: impl FnOnce(&mut Session)) {
+        if let Some(session) = &mut self.session {
+            act(session);
+        }
+    }
+
+    fn keep_settings(&self) {
+        self.settings.keep(self.settings_folder.as_deref());
+    }
+
+    fn go(&mut self, page: Page) {
+        if page == self.page || (page.needs_logbook() && self.session.is_none()) {
+            return;
+        }
+        self.came_from.push(self.page);
+        if self.came_from.len() > 50 {
+            self.came_from.remove(0);
+        }
+        self.page = page;
+    }
+
+    fn take_news(&mut self) {
+        for finished in self.jobs.finished() {
+            match finished {
+                Finished::Picked(picked) => self.picked(picked),
+                Finished::Opened(path, opened) => self.opened(path, opened),
+                Finished::Kept { page, files, failed } => {
+                    self.notices.extend(failed);
+                    self.desks.kept(page, files);
+                }
+            }
+        }
+        let today = self.today();
+        if let Some(session) = &mut self.session {
+            self.notices.extend(session.take_news(today));
+        }
+    }
+
+    fn opened(&mut self, path: PathBuf, opened: anyhow::Result<Box<Session>>) {
+        if self.opening.take_if(|opening| *opening == path).is_none() {
+            return;
+        }
+        match opened {
+            Ok(session) => {
+                self.settings.opened(&session.folder);
+                self.keep_settings();
+                self.desks = Desks::default();
+                self.came_from.clear();
+                self.page = if session.logbook.parts.is_empty() { Page::Intake } else { Page::Shelf };
+                let ctx = self.jobs.ctx().clone();
+                session.on_news(move || ctx.request_repaint());
+                self.session = Some(*session);
+            }
+            Err(error) => self.notices.push(format!("{error:#}")),
+        }
+    }
+
+    fn picked(&mut self, picked: Picked) {
+        let Picked { ask, paths } = picked;
+        let first = paths.first().cloned();
+        match (ask, first) {
+            (_, None) => {}
+            (Ask::Logbook, Some(folder)) => self.open(folder),
+            (Ask::NewLogbook, Some(folder)) => self.start_new(folder),
+            (Ask::Photographs(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: true }),
+            (Ask::Attachment(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: false }),
+        }
+    }
+
+    fn keep(&self, files: FilesToKeep) {
+        if let Some(session) = &self.session {
+            self.jobs.keep(session.store(), files);
+        }
+    }
+
+    fn page_ui(&mut self, ui: &mut Ui, outbox: &mut Outbox) {
+        let today = self.today();
+        let Self { session, desks, page, settings, opening, .. } = self;
+        match session.as_ref().map(|session| session.view(today, settings)) {
+            Some(view) if page.needs_logbook() => desks.ui(ui, *page, &view, outbox),
+            view => desks.welcome.ui(ui, settings, opening.as_deref(), view.as_ref(), outbox),
+        }
+    }
+
+    fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        let Outbox { commands, changes, notices, asks, drafts, files } = outbox;
+        for files in files {
+            self.keep(files);
+        }
+        if let Some(session) = &self.session {
+            for (desk, json) in drafts {
+                match json {
+                    Some(json) => session.store().save_draft(desk, &json),
+                    None => session.store().drop_draft(desk),
+                }
+            }
+        }
+        for change in changes {
+            self.with_session(|session| session.write(change));
+        }
+        self.notices.extend(notices);
+        for ask in asks {
+            self.jobs.ask(ask, frame);
+        }
+        for command in commands {
+            self.carry_out(command, ctx, frame);
+        }
+    }
+
+    /// Draws the window; `frame` is there unless a test draws it.
+    pub fn window_ui(&mut self, ui: &mut Ui, frame: Option<&eframe::Frame>) {
+        let ctx = ui.ctx().clone();
+        self.take_news();
+        let situation = self.situation();
+        let mut outbox = Outbox::default();
+        if let Some(command) = Command::pressed(&ctx, situation).filter(|_| !self.finder.is_open) {
+            outbox.give(command);
+        }
+        let today = self.today();
+        {
+            let Self { session, settings, finder, page, notices, .. } = &mut *self;
+            frame::status_ui(ui, session.as_ref(), situation, &mut outbox);
+            frame::rail_ui(ui, *page, situation, &mut outbox);
+            frame::notices_ui(ui, notices);
+            let view = session.as_ref().map(|session| session.view(today, settings));
+            if let Some(command) = finder.ui(&ctx, situation, view.as_ref()) {
+                outbox.give(command);
+            }
+        }
+        egui::CentralPanel::no_frame().show(ui, |ui| {
+            frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
+        });
+        self.deliver(outbox, &ctx, frame);
+    }
+}
+
+impl eframe::App for App {
+    fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
+        self.window_ui(ui, Some(frame));
+        let size = ui.ctx().content_rect().size() * ui.ctx().zoom_factor();
+        self.settings.window = size.into();
+    }
+
+    fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
+        self.settings.keep_now(self.settings_folder.as_deref());
+    }
+
+    fn persist_egui_memory(&self) -> bool {
+        false
+    }
+}

@@ -1,0 +1,192 @@
+//! What a person can give: one enum that menus, shortcuts, the finder and tests all read.
+
+use std::path::PathBuf;
+
+use egui::{Key, KeyboardShortcut, Modifiers};
+use serde::{Deserialize, Serialize};
+
+use super::page::Page;
+use crate::text;
+use crate::window::theme::marks::Mark;
+
+/// Which ground the window is drawn on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Appearance {
+    /// Light or dark as the desktop says.
+    #[default]
+    Desktop,
+    LogPaper,
+    BenchMat,
+}
+
+/// What a person can give.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Command {
+    Go(Page),
+    GoBack,
+    /// Opens the finder.
+    Find,
+    /// Goes to the Shelf with the text field ready.
+    SearchShelf,
+    /// Asks where, then opens.
+    OpenLogbook,
+    OpenAt(PathBuf),
+    /// Asks where, then starts a new one.
+    NewLogbook,
+    NewAt(PathBuf),
+    OpenSample,
+    CloseLogbook,
+    Undo,
+    Redo,
+    LargerText,
+    SmallerText,
+    UsualText,
+    Appear(Appearance),
+    Quit,
+}
+
+/// What decides which commands apply.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Situation {
+    pub has_logbook: bool,
+    pub can_undo: bool,
+    pub can_redo: bool,
+    pub can_go_back: bool,
+}
+
+impl Command {
+    /// Every command that needs no further word, in the order of the menu.
+    pub const LISTED: [Self; 20] = [
+        Self::Go(Page::Intake),
+        Self::Go(Page::Shelf),
+        Self::Go(Page::Bench),
+        Self::Go(Page::Machines),
+        Self::Go(Page::Welcome),
+        Self::GoBack,
+        Self::SearchShelf,
+        Self::Find,
+        Self::Undo,
+        Self::Redo,
+        Self::OpenLogbook,
+        Self::NewLogbook,
+        Self::OpenSample,
+        Self::CloseLogbook,
+        Self::LargerText,
+        Self::SmallerText,
+        Self::UsualText,
+        Self::Appear(Appearance::Desktop),
+        Self::Appear(Appearance::LogPaper),
+        Self::Appear(Appearance::BenchMat),
+    ];
+
+    /// Its name in menus and in the finder.
+    pub fn label(&self) -> String {
+        match self {
+            Self::Go(Page::Intake) => text!("Log a part").to_owned(),
+            Self::Go(page) => text!("Go to {desk}", desk = page.label()),
+            Self::GoBack => text!("Go back").to_owned(),
+            Self::Find => text!("Find a command or a part").to_owned(),
+            Self::SearchShelf => text!("Search the shelf").to_owned(),
+            Self::OpenLogbook => text!("Open a logbook…").to_owned(),
+            Self::OpenAt(path) => text!("Open {path}", path = path.display()),
+            Self::NewLogbook => text!("Start a new logbook…").to_owned(),
+            Self::NewAt(path) => text!("Start a new logbook at {path}", path = path.display()),
+            Self::OpenSample => text!("Open the sample workshop").to_owned(),
+            Self::CloseLogbook => text!("Close the logbook").to_owned(),
+            Self::Undo => text!("Undo").to_owned(),
+            Self::Redo => text!("Redo").to_owned(),
+            Self::LargerText => text!("Larger text").to_owned(),
+            Self::SmallerText => text!("Smaller text").to_owned(),
+            Self::UsualText => text!("Text of the usual size").to_owned(),
+            Self::Appear(Appearance::Desktop) => text!("Light or dark as the desktop says").to_owned(),
+            Self::Appear(Appearance::LogPaper) => text!("Light: log paper").to_owned(),
+            Self::Appear(Appearance::BenchMat) => text!("Dark: bench mat").to_owned(),
+            Self::Quit => text!("Quit").to_owned(),
+        }
+    }
+
+    /// What it does, in a sentence.
+    pub fn tooltip(&self) -> &'static str {
+        match self {
+            Self::Go(page) => page.tooltip(),
+            Self::GoBack => text!("Shows the page you came from"),
+            Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
+            Self::SearchShelf => text!("Goes to the shelf, ready to type"),
+            Self::OpenLogbook | Self::OpenAt(_) => text!("A logbook is a folder that holds logbook.sqlite"),
+            Self::NewLogbook | Self::NewAt(_) => text!("Makes a folder with an empty logbook in it"),
+            Self::OpenSample => text!("An invented workshop to look around in; changes to it are yours alone"),
+            Self::CloseLogbook => text!("Everything is saved already"),
+            Self::Undo => text!("Takes the last change back"),
+            Self::Redo => text!("Makes the change again that was taken back"),
+            Self::LargerText | Self::SmallerText | Self::UsualText => text!("Text from 100 % to 200 %"),
+            Self::Appear(_) => text!("The window’s ground"),
+            Self::Quit => text!("Closes the window; everything is saved already"),
+        }
+    }
+
+    /// The keys that give it.
+    pub fn shortcut(&self) -> Option<KeyboardShortcut> {
+        let keys = |key| Some(KeyboardShortcut::new(Modifiers::COMMAND, key));
+        match self {
+            Self::Go(Page::Intake) => keys(Key::N),
+            Self::Go(Page::Welcome) => keys(Key::Num0),
+            Self::Go(Page::Shelf) => keys(Key::Num1),
+            Self::Go(Page::Bench) => keys(Key::Num2),
+            Self::Go(Page::Machines) => keys(Key::Num3),
+            Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
+            Self::Find => keys(Key::G),
+            Self::SearchShelf => keys(Key::F),
+            Self::OpenLogbook => keys(Key::O),
+            Self::Undo => keys(Key::Z),
+            Self::Redo => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z)),
+            Self::LargerText => keys(Key::Plus),
+            Self::SmallerText => keys(Key::Minus),
+            Self::Quit => keys(Key::Q),
+            _ => None,
+        }
+    }
+
+    /// Whether it can be given now.
+    pub fn applies(&self, situation: Situation) -> bool {
+        match self {
+            Self::Go(page) => situation.has_logbook || !page.needs_logbook(),
+            Self::GoBack => situation.can_go_back,
+            Self::SearchShelf | Self::CloseLogbook => situation.has_logbook,
+            Self::Undo => situation.can_undo,
+            Self::Redo => situation.can_redo,
+            _ => true,
+        }
+    }
+
+    /// Its mark, where it has one.
+    pub fn mark(&self) -> Option<Mark> {
+        match self {
+            Self::Go(page) => Some(page.mark()),
+            Self::GoBack | Self::Undo => Some(Mark::Back),
+            Self::Redo => Some(Mark::Forth),
+            Self::Find | Self::SearchShelf => Some(Mark::Seek),
+            Self::NewLogbook => Some(Mark::Add),
+            Self::OpenLogbook | Self::OpenAt(_) | Self::OpenSample => Some(Mark::Welcome),
+            _ => None,
+        }
+    }
+
+    /// The command whose keys were pressed, with those keys taken from the input. The longest combination is asked
+    /// first: otherwise Ctrl+Z would answer Ctrl+Shift+Z.
+    pub fn pressed(ctx: &egui::Context, situation: Situation) -> Option<Self> {
+        let mut with_keys: Vec<(Self, KeyboardShortcut)> = Self::LISTED
+            .into_iter()
+            .chain([Self::Quit])
+            .filter_map(|command| command.shortcut().map(|keys| (command, keys)))
+            .collect();
+        with_keys.sort_by_key(|(_, keys)| !keys.modifiers.shift);
+        // A text field undoes its own letters first.
+        let is_typing = ctx.text_edit_focused();
+        with_keys
+            .into_iter()
+            .filter(|(command, _)| !(is_typing && matches!(command, Self::Undo | Self::Redo)))
+            .filter(|(command, _)| command.applies(situation))
+            .find_map(|(command, keys)| ctx.input_mut(|input| input.consume_shortcut(&keys)).then_some(command))
+    }
+}

@@ -1,0 +1,68 @@
+//! What the Shelf is asked for: words, kind, place, state, a window of dates.
+
+use egui::{Response, Ui};
+
+use crate::assess::PartState;
+use crate::record::{Kind, PlaceId, When, Word};
+use crate::text;
+use crate::trade::Span;
+use crate::window::outbox::View;
+use crate::window::theme::GRID;
+use crate::window::widgets::{choice_ui, field_ui, link_ui};
+
+/// What parts are asked for; what is empty asks for nothing.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Filter {
+    pub words: String,
+    pub kind: Option<Kind>,
+    pub place: Option<PlaceId>,
+    pub state: Option<PartState>,
+    /// As typed: a day, a month or a year.
+    pub made_from: String,
+    pub made_to: String,
+}
+
+impl Filter {
+    /// Whether it asks for nothing.
+    pub fn is_open(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// The days that a part may have been made in; `None` while nothing, or nothing readable, is typed.
+    pub fn window(&self) -> Option<Span> {
+        let read = |typed: &str| typed.parse::<When>().ok().and_then(When::span);
+        let (from, to) = (read(&self.made_from), read(&self.made_to));
+        from.or(to)?;
+        let first = from.map_or(chrono::NaiveDate::MIN, |span| span.first);
+        let last = to.map_or(chrono::NaiveDate::MAX, |span| span.last);
+        (first <= last).then_some(Span { first, last })
+    }
+}
+
+/// Draws the fields in one line, wrapped where it is narrow; the text field is given back.
+pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, view: &View<'_>) -> Response {
+    ui.horizontal_wrapped(|ui| {
+        let text_field = field_ui(ui, text!("Words, tag or marking"), &mut filter.words, Some(65.0 * GRID));
+        let any = text!("Any");
+        let kinds = with_any(any, Kind::ALL.iter().map(|kind| (*kind, kind.label())));
+        choice_ui(ui, text!("Kind"), &mut filter.kind, &kinds, 36.0 * GRID);
+        let states = with_any(any, PartState::ALL.iter().map(|state| (*state, state.label())));
+        choice_ui(ui, text!("State"), &mut filter.state, &states, 36.0 * GRID);
+        // Only an open list shows its names; the path of every place is not made each frame for nothing.
+        let names: Vec<(PlaceId, String)> =
+            view.logbook.places.iter().map(|place| (place.id, view.logbook.place_path(place.id))).collect();
+        let places = with_any(any, names.iter().map(|(id, name)| (*id, name.as_str())));
+        choice_ui(ui, text!("Place"), &mut filter.place, &places, 36.0 * GRID);
+        field_ui(ui, text!("Made from"), &mut filter.made_from, Some(22.0 * GRID));
+        field_ui(ui, text!("Made to"), &mut filter.made_to, Some(22.0 * GRID));
+        if !filter.is_open() && link_ui(ui, text!("Show all")).clicked() {
+            *filter = Filter::default();
+        }
+        text_field
+    })
+    .inner
+}
+
+fn with_any<'a, T>(any: &'a str, choices: impl Iterator<Item = (T, &'a str)>) -> Vec<(Option<T>, &'a str)> {
+    std::iter::once((None, any)).chain(choices.map(|(choice, say)| (Some(choice), say))).collect()
+}

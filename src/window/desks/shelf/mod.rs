@@ -1,0 +1,129 @@
+//! The Shelf: all parts, found at once.
+
+mod filter;
+mod found;
+mod pictures;
+mod rows;
+
+use egui::{Key, Modifiers, Ui, vec2};
+
+use self::filter::{Filter, filter_ui};
+use self::found::Found;
+use self::rows::{COLUMNS, PartRows, columns};
+use crate::window::outbox::{Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::GRID;
+use crate::window::widgets::{Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
+use crate::{counted, text};
+
+/// What the desk keeps while another is on show.
+pub struct Shelf {
+    filter: Filter,
+    sort: Sort,
+    table: TableState,
+    found: Found,
+    shows_pictures: bool,
+    /// Set when the text field is to be ready for typing.
+    wants_text: bool,
+}
+
+impl Default for Shelf {
+    fn default() -> Self {
+        Self {
+            filter: Filter::default(),
+            sort: Sort { column: COLUMNS.tag, descending: false },
+            table: TableState::default(),
+            found: Found::default(),
+            shows_pictures: false,
+            wants_text: false,
+        }
+    }
+}
+
+impl Shelf {
+    /// Readies the text field.
+    pub fn search_from_start(&mut self) {
+        self.wants_text = true;
+    }
+
+    /// Draws the desk.
+    pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        self.found.bring_up_to_date(view, &self.filter, self.sort);
+        self.heading_ui(ui, view);
+        let before = self.filter.clone();
+        let text_field = filter_ui(ui, &mut self.filter, view);
+        if std::mem::take(&mut self.wants_text) {
+            text_field.request_focus();
+        }
+        if self.filter != before {
+            self.table.show_top();
+            self.found.bring_up_to_date(view, &self.filter, self.sort);
+        }
+        ui.add_space(2.0 * GRID);
+        if self.found.parts().is_empty() {
+            self.nothing_ui(ui, view, outbox);
+        } else if self.shows_pictures {
+            if let Some(part) = pictures::tiles_ui(ui, view, self.found.parts()) {
+                outbox.go(Page::Part(part));
+            }
+        } else {
+            // Enter takes the focus from a field in the same moment.
+            self.table_ui(ui, text_field.has_focus() || text_field.lost_focus(), outbox);
+        }
+    }
+
+    fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
+        ui.horizontal(|ui| {
+            let (all, found) = (view.index.rows.len(), self.found.parts().len());
+            let heading = if found == all {
+                counted!("{count} part on the shelf", "{count} parts on the shelf", all)
+            } else {
+                text!("{found} of {all} parts", found = found, all = all)
+            };
+            first_ui(ui, heading);
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                let word = if self.shows_pictures { text!("Show as a table") } else { text!("Show pictures") };
+                if link_ui(ui, word).clicked() {
+                    self.shows_pictures = !self.shows_pictures;
+                }
+            });
+        });
+    }
+
+    fn table_ui(&mut self, ui: &mut Ui, is_typing: bool, outbox: &mut Outbox) {
+        let rows = PartRows { parts: self.found.parts() };
+        let columns = columns();
+        let name = text!("Parts");
+        let table = Table { name, columns: &columns, row_height: 7.0 * GRID, sort: Some(self.sort) };
+        // Arrows and Enter work from the text field too: type, go down, open.
+        let moves = is_typing
+            && ui.input(|input| [Key::ArrowDown, Key::ArrowUp, Key::Enter].iter().any(|key| input.key_pressed(*key)));
+        let opened_typing = if moves { table.keys(ui, &mut self.table, &rows, ui.available_height()) } else { None };
+        let act = table.ui(ui, &mut self.table, &rows).or(opened_typing.map(TableAct::Open));
+        match act {
+            Some(TableAct::Open(row)) => outbox.go(Page::Part(rows.parts[row].id)),
+            Some(TableAct::Sort(sort)) => self.sort = sort,
+            None => {}
+        }
+    }
+
+    fn nothing_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        if view.index.rows.is_empty() {
+            ui.label(body(text!("Nothing is logged yet. A tag, a kind and a photograph already make a part.")));
+            if link_ui(ui, text!("Log the first part")).clicked() {
+                outbox.go(Page::Intake);
+            }
+            return;
+        }
+        ui.label(body(text!("No part answers to all of this.")));
+        ui.label(remark(ui, text!("Tags, names, serial numbers, markings, notes and places are searched.")));
+        if link_ui(ui, text!("Show all parts")).clicked() {
+            self.filter = Filter::default();
+        }
+        let escape = ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape));
+        if escape {
+            self.filter = Filter::default();
+        }
+        ui.allocate_space(vec2(0.0, GRID));
+    }
+}

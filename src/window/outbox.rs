@@ -1,0 +1,131 @@
+//! What desks draw from and what they hand back: they change nothing themselves.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+
+use super::command::Command;
+use super::page::Page;
+use super::part_index::PartIndex;
+use super::settings::Settings;
+use crate::assess::Answers;
+use crate::record::{Change, Logbook};
+use crate::rules::Rules;
+use crate::store::Store;
+
+/// Everything that a desk may look at while a logbook is open.
+#[derive(Clone, Copy)]
+pub struct View<'a> {
+    /// For the paths of photographs and for drafts; desks write by the [`Outbox`] alone.
+    pub store: &'a Arc<Store>,
+    pub logbook: &'a Arc<Logbook>,
+    pub answers: &'a Arc<Answers>,
+    pub rules: &'a Arc<Rules>,
+    pub index: &'a PartIndex,
+    pub today: NaiveDate,
+    /// The logbook's folder.
+    pub folder: &'a Path,
+    pub settings: &'a Settings,
+}
+
+/// What a desk hands back.
+#[derive(Debug, Default)]
+pub struct Outbox {
+    pub commands: Vec<Command>,
+    pub changes: Vec<Change>,
+    pub notices: Vec<String>,
+    /// Dialogs to be asked; the answer comes back to the desk that asked.
+    pub asks: Vec<Ask>,
+    /// What is half typed at a desk: kept as JSON, or forgotten when `None`.
+    pub drafts: Vec<(&'static str, Option<String>)>,
+    /// Files to be copied into the logbook for a page, which gets word by `Desks::kept`.
+    pub files: Vec<FilesToKeep>,
+}
+
+/// Files to be copied into the logbook.
+#[derive(Clone, Debug)]
+pub struct FilesToKeep {
+    pub page: Page,
+    pub paths: Vec<PathBuf>,
+    /// Photographs are looked at before they are taken; any other file is attached as it is.
+    pub are_photographs: bool,
+}
+
+/// A file that the logbook now keeps; a record of it is still to be written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct KeptFile {
+    /// What it was called.
+    pub file_name: String,
+    /// SHA-256 of its bytes, in hexadecimal.
+    pub content: String,
+    pub bytes: u64,
+    /// For a photograph: how its file ends, and its size in pixels.
+    pub photograph: Option<(String, [u32; 2])>,
+}
+
+/// A file dialog to be shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ask {
+    /// An existing logbook's folder.
+    Logbook,
+    /// A folder to put a new logbook in.
+    NewLogbook,
+    /// Photographs for Intake or for a part's sheet.
+    Photographs(Page),
+    /// Another file to attach.
+    Attachment(Page),
+}
+
+/// What a dialog gave; nothing when it was cancelled or the desktop has none.
+#[derive(Clone, Debug)]
+pub struct Picked {
+    pub ask: Ask,
+    pub paths: Vec<PathBuf>,
+}
+
+impl Outbox {
+    /// Gives a command.
+    pub fn give(&mut self, command: Command) {
+        self.commands.push(command);
+    }
+
+    /// Goes to a page.
+    pub fn go(&mut self, page: Page) {
+        self.give(Command::Go(page));
+    }
+
+    /// Hands a change over to be written.
+    pub fn change(&mut self, change: Change) {
+        if !change.is_empty() {
+            self.changes.push(change);
+        }
+    }
+
+    /// Says something in the notice bar.
+    pub fn say(&mut self, notice: impl Into<String>) {
+        self.notices.push(notice.into());
+    }
+
+    /// Keeps what is half typed at a desk, so that it survives the lights going out.
+    pub fn save_draft(&mut self, desk: &'static str, json: String) {
+        self.drafts.push((desk, Some(json)));
+    }
+
+    /// Forgets what was half typed at a desk.
+    pub fn drop_draft(&mut self, desk: &'static str) {
+        self.drafts.push((desk, None));
+    }
+
+    /// Copies files into the logbook for a page.
+    pub fn keep_files(&mut self, page: Page, paths: Vec<PathBuf>, are_photographs: bool) {
+        if !paths.is_empty() {
+            self.files.push(FilesToKeep { page, paths, are_photographs });
+        }
+    }
+
+    /// Asks for files.
+    pub fn ask(&mut self, ask: Ask) {
+        self.asks.push(ask);
+    }
+}

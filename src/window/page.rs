@@ -1,0 +1,75 @@
+//! What the window shows: one desk, or one part's or machine's sheet.
+
+use crate::record::{MachineId, PartId};
+use crate::text;
+use crate::window::theme::marks::Mark;
+
+/// What the window shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Page {
+    Welcome,
+    Intake,
+    Shelf,
+    Part(PartId),
+    Bench,
+    Machines,
+    Machine(MachineId),
+}
+
+impl Page {
+    /// The desks in the order of the rail.
+    pub const DESKS: [Self; 5] = [Self::Welcome, Self::Intake, Self::Shelf, Self::Bench, Self::Machines];
+
+    /// The desk that a page belongs to.
+    #[must_use]
+    pub fn desk(self) -> Self {
+        match self {
+            Self::Part(_) => Self::Shelf,
+            Self::Machine(_) => Self::Machines,
+            desk => desk,
+        }
+    }
+
+    /// Its name on the rail.
+    pub fn label(self) -> &'static str {
+        match self {
+            Self::Welcome => text!("Logbooks"),
+            Self::Intake => text!("Intake"),
+            Self::Shelf => text!("Shelf"),
+            Self::Part(_) => text!("Part sheet"),
+            Self::Bench => text!("Bench"),
+            Self::Machines => text!("Machines"),
+            Self::Machine(_) => text!("Machine sheet"),
+        }
+    }
+
+    /// What a person does there.
+    pub fn tooltip(self) -> &'static str {
+        match self {
+            Self::Welcome => text!("Open, start or choose a logbook"),
+            Self::Intake => text!("Log a part that has just come in"),
+            Self::Shelf => text!("Find any part"),
+            Self::Part(_) => text!("Everything about one part"),
+            Self::Bench => text!("See what to do next"),
+            Self::Machines => text!("See how far each machine is, and why"),
+            Self::Machine(_) => text!("Everything about one machine"),
+        }
+    }
+
+    /// Its mark on the rail.
+    pub fn mark(self) -> Mark {
+        match self {
+            Self::Welcome => Mark::Welcome,
+            Self::Intake => Mark::Intake,
+            Self::Shelf => Mark::Shelf,
+            Self::Part(_) => Mark::Part,
+            Self::Bench => Mark::Bench,
+            Self::Machines | Self::Machine(_) => Mark::Machines,
+        }
+    }
+
+    /// Whether it needs an open logbook.
+    pub fn needs_logbook(self) -> bool {
+        self != Self::Welcome
+    }
+}

@@ -1,0 +1,130 @@
+//! The open logbook: the store behind it, the revision on show and the answers that follow from it.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+
+use super::outbox::View;
+use super::part_index::PartIndex;
+use super::settings::Settings;
+use crate::assess::Answers;
+use crate::record::{Change, Logbook, Workshop};
+use crate::rules::Rules;
+use crate::store::{Event, Store};
+use crate::text;
+
+/// The open logbook.
+pub struct Session {
+    store: Arc<Store>,
+    pub folder: PathBuf,
+    pub logbook: Arc<Logbook>,
+    pub rules: Arc<Rules>,
+    pub answers: Arc<Answers>,
+    pub index: PartIndex,
+    /// Orders that the store has not answered yet.
+    pending: usize,
+}
+
+impl Session {
+    /// Opens a logbook. Waits for the disk: not for the window's thread.
+    pub fn open(folder: &Path, today: NaiveDate) -> anyhow::Result<Self> {
+        Ok(Self::of(Store::open(folder)?, today))
+    }
+
+    /// Starts a new logbook, named like its folder. Waits for the disk.
+    pub fn new_at(folder: &Path, today: NaiveDate) -> anyhow::Result<Self> {
+        let name = folder.file_stem().unwrap_or(folder.as_os_str()).to_string_lossy().into_owned();
+        let workshop = Workshop {
+            id: Store::new_id(),
+            name,
+            keeper: String::new(),
+            currency: "EUR".to_owned(),
+            note: String::new(),
+        };
+        Ok(Self::of(Store::create(folder, workshop)?, today))
+    }
+
+    fn of(store: Store, today: NaiveDate) -> Self {
+        let rules = Arc::new(Rules::shipped());
+        let logbook = store.logbook();
+        let answers = Arc::new(Answers::of(&logbook, &rules, today));
+        let index = PartIndex::default().next(&logbook, &answers);
+        let folder = store.folder().to_path_buf();
+        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0 }
+    }
+
+    /// Calls `wake` whenever the store has news.
+    pub fn on_news(&self, wake: impl Fn() + Send + 'static) {
+        self.store.on_event(wake);
+    }
+
+    /// What the logbook is called.
+    pub fn name(&self) -> &str {
+        &self.logbook.workshop.name
+    }
+
+    /// The store, for work on other threads.
+    pub fn store(&self) -> &Arc<Store> {
+        &self.store
+    }
+
+    /// What desks draw from.
+    pub fn view<'a>(&'a self, today: NaiveDate, settings: &'a Settings) -> View<'a> {
+        let Self { store, folder, logbook, rules, answers, index, .. } = self;
+        View { store, logbook, answers, rules, index, today, folder, settings }
+    }
+
+    /// Has a change written.
+    pub fn write(&mut self, change: Change) {
+        self.pending += 1;
+        self.store.send(change);
+    }
+
+    /// Has the last change taken back.
+    pub fn undo(&mut self) {
+        self.pending += 1;
+        self.store.undo();
+    }
+
+    /// Has the change made again that was taken back last.
+    pub fn redo(&mut self) {
+        self.pending += 1;
+        self.store.redo();
+    }
+
+    /// The name of what undo would take back.
+    pub fn undo_name(&self) -> Option<String> {
+        self.store.undo_name()
+    }
+
+    /// The name of what redo would make again.
+    pub fn redo_name(&self) -> Option<String> {
+        self.store.redo_name()
+    }
+
+    /// Whether something is on its way to the disk.
+    pub fn is_saving(&self) -> bool {
+        self.pending > 0
+    }
+
+    /// Takes what the store has published since the last call, works out what follows, and gives back what went wrong.
+    pub fn take_news(&mut self, today: NaiveDate) -> Vec<String> {
+        let mut notices = Vec::new();
+        for event in self.store.take_events() {
+            self.pending = self.pending.saturating_sub(1);
+            match event {
+                Event::Published { logbook, .. } => self.logbook = logbook,
+                Event::Refused { name, error } if name.is_empty() => notices.push(error.to_string()),
+                Event::Refused { name, error } => {
+                    notices.push(text!("“{name}” was not written. {error}", name = name, error = error));
+                }
+            }
+        }
+        if self.logbook.revision != self.answers.revision || today != self.answers.today {
+            self.answers = Arc::new(self.answers.next(&self.logbook, &self.rules, today));
+            self.index = self.index.next(&self.logbook, &self.answers);
+        }
+        notices
+    }
+}

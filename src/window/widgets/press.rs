@@ -1,0 +1,37 @@
+//! What can be pressed: a word, with its mark before it and its shortcut after it.
+
+use egui::{Button, Color32, KeyboardShortcut, Response, RichText, Role, Sense, Ui, WidgetInfo, vec2};
+
+use crate::window::theme::marks::{self, Mark};
+use crate::window::theme::{GRID, TextRole, Themed};
+
+/// A button with a word, its shortcut in its tooltip.
+pub fn press_ui(ui: &mut Ui, word: &str, tooltip: &str, shortcut: Option<KeyboardShortcut>) -> Response {
+    let tooltip = match shortcut {
+        Some(shortcut) => format!("{tooltip} ({})", ui.ctx().format_shortcut(&shortcut)),
+        None => tooltip.to_owned(),
+    };
+    let response = ui.add(Button::new(RichText::new(word).font(TextRole::Body.font())).min_size(vec2(0.0, 8.0 * GRID)));
+    if tooltip.is_empty() { response } else { response.on_hover_text(tooltip) }
+}
+
+/// A button without a frame, as a word to follow.
+pub fn link_ui(ui: &mut Ui, word: &str) -> Response {
+    ui.add(Button::new(RichText::new(word).font(TextRole::Body.font()).color(ui.tokens().press)).frame(false))
+}
+
+/// A square button that shows a mark only; its name is said and shown on hovering.
+pub fn mark_button(ui: &mut Ui, mark: Mark, name: &str) -> Response {
+    let side = 7.0 * GRID;
+    let (rect, response) = ui.allocate_exact_size(vec2(side, side), Sense::click());
+    let tokens = ui.tokens();
+    if ui.is_rect_visible(rect) {
+        let ground = if response.hovered() || response.has_focus() { tokens.press_wash } else { Color32::TRANSPARENT };
+        ui.painter().rect_filled(rect, 3.0, ground);
+        let colour = if response.enabled() { tokens.press } else { tokens.ink_weak };
+        marks::draw(ui.painter(), rect.shrink(6.0), mark, colour);
+    }
+    let enabled = response.enabled();
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, enabled, name));
+    response.on_hover_text(name)
+}

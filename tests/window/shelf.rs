@@ -1,0 +1,182 @@
+//! The Shelf: sorting, filtering, keys, and rows that can be read aloud.
+
+use benchwright::record::{Change, Kind};
+use benchwright::window::page::Page;
+use egui::Key;
+use egui::accesskit::Role;
+use egui_kittest::kittest::{NodeT, Queryable};
+
+use crate::hand::{Hand, marking, part, place};
+
+fn hand(size: [f32; 2]) -> Hand {
+    let mut change = Change::new("Log a shelf");
+    let cellar = place("Cellar", None);
+    let crate_four = place("Crate 4", Some(cellar.id));
+    let attic = place("Attic", None);
+    let mut board = part("9", Kind::Mainboard, "Veltrane board");
+    board.place = Some(crate_four.id);
+    let mut card = part("10", Kind::SoundCard, "Orrin card");
+    card.place = Some(attic.id);
+    let mut supply = part("100", Kind::PowerSupply, "Tessek supply");
+    supply.place = Some(cellar.id);
+    let read = marking(card.id, "SN 7741");
+    for entry in [cellar, crate_four, attic] {
+        change.put(entry);
+    }
+    for entry in [board, card, supply] {
+        change.put(entry);
+    }
+    change.put(read);
+    Hand::on(change, size)
+}
+
+/// The tags of the rows on show.
+fn tags(hand: &Hand) -> Vec<String> {
+    hand.rows().iter().map(|name| name.split(',').next().unwrap().to_owned()).collect()
+}
+
+fn choose(hand: &mut Hand, list: &str, choice: &str) {
+    hand.window.get_by_role_and_label(Role::ComboBox, list).click();
+    hand.window.run();
+    hand.window.get_by_role_and_label(Role::Button, choice).click();
+    hand.window.run();
+}
+
+const SIZE: [f32; 2] = [1280.0, 800.0];
+
+#[test]
+fn a_row_says_tag_what_state_and_its_place_in_the_table() {
+    let hand = hand(SIZE);
+    assert_eq!(hand.rows()[0], "9, Veltrane board, Not surveyed, row 1 of 3");
+}
+
+#[test]
+fn tags_sort_by_their_numbers_and_turn_round() {
+    let mut hand = hand(SIZE);
+    assert_eq!(tags(&hand), ["9", "10", "100"]);
+    hand.press("Sort by Tag");
+    assert_eq!(tags(&hand), ["100", "10", "9"]);
+    hand.press("Sort by What it is");
+    assert_eq!(tags(&hand), ["10", "100", "9"]);
+}
+
+#[test]
+fn words_are_looked_for_in_names_markings_and_places() {
+    for (typed, found) in
+        [("orrin", vec!["10"]), ("7741", vec!["10"]), ("cellar", vec!["9", "100"]), ("cellar vel", vec!["9"])]
+    {
+        let mut hand = hand(SIZE);
+        hand.fill("Words, tag or marking", typed);
+        assert_eq!(tags(&hand), found, "{typed}");
+    }
+}
+
+#[test]
+fn a_place_holds_what_is_in_the_places_inside_it() {
+    let mut hand = hand(SIZE);
+    choose(&mut hand, "Place", "Cellar");
+    assert_eq!(tags(&hand), ["9", "100"]);
+    choose(&mut hand, "Place", "Cellar / Crate 4");
+    assert_eq!(tags(&hand), ["9"]);
+}
+
+#[test]
+fn kind_filters_and_stays_while_another_desk_is_on_show() {
+    let mut hand = hand(SIZE);
+    choose(&mut hand, "Kind", "Mainboard");
+    assert_eq!(tags(&hand), ["9"]);
+    hand.window.get_by_role_and_label(Role::Tab, "Bench").click();
+    hand.window.run();
+    hand.window.get_by_role_and_label(Role::Tab, "Shelf").click();
+    hand.window.run();
+    assert_eq!(tags(&hand), ["9"]);
+    hand.press("Show all");
+    assert_eq!(tags(&hand).len(), 3);
+}
+
+#[test]
+fn nothing_found_says_so_and_offers_the_way_back() {
+    let mut hand = hand(SIZE);
+    hand.fill("Words, tag or marking", "no such thing");
+    hand.window.get_by_label("No part answers to all of this.");
+    hand.press("Show all parts");
+    assert_eq!(tags(&hand).len(), 3);
+}
+
+#[test]
+fn arrows_move_the_chosen_row_and_enter_opens_it_from_the_field_too() {
+    let mut hand = hand(SIZE);
+    hand.fill("Words, tag or marking", "cellar");
+    for key in [Key::ArrowDown, Key::ArrowDown, Key::Enter] {
+        hand.window.key_press(key);
+        hand.window.run();
+    }
+    let Page::Part(part) = hand.window.state().page() else { panic!("{:?}", hand.window.state().page()) };
+    assert_eq!(hand.window.state().session().unwrap().logbook.part(part).unwrap().part.tag, "100");
+}
+
+#[test]
+fn the_table_takes_the_focus_and_home_end_and_arrows_move_in_it() {
+    let mut hand = hand(SIZE);
+    hand.window.get_by_role(Role::Table).focus();
+    hand.window.run();
+    for (key, tag) in [(Key::End, "100"), (Key::ArrowUp, "10"), (Key::Home, "9"), (Key::ArrowDown, "10")] {
+        hand.window.key_press(key);
+        hand.window.run();
+        let chosen: Vec<String> = hand
+            .window
+            .get_all_by_role(Role::Row)
+            .filter(|row| row.accesskit_node().is_selected() == Some(true))
+            .map(|row| row.accesskit_node().label().unwrap_or_default())
+            .collect();
+        assert_eq!(chosen.len(), 1);
+        assert!(chosen[0].starts_with(&format!("{tag},")), "{key:?}: {chosen:?}");
+    }
+}
+
+#[test]
+fn a_press_on_a_row_opens_its_sheet() {
+    let mut hand = hand(SIZE);
+    hand.window.get_by_label_contains("10, Orrin card").click();
+    hand.window.run();
+    assert!(matches!(hand.window.state().page(), Page::Part(_)));
+}
+
+#[test]
+fn pictures_can_be_shown_instead_and_open_the_same_sheet() {
+    let mut hand = hand(SIZE);
+    hand.press("Show pictures");
+    hand.press("10, Orrin card");
+    assert!(matches!(hand.window.state().page(), Page::Part(_)));
+}
+
+#[test]
+fn at_twice_the_size_on_a_laptop_nothing_that_is_named_lies_over_another() {
+    let mut hand = hand(SIZE);
+    for _ in 0..5 {
+        hand.window.key_press_modifiers(egui::Modifiers::COMMAND, Key::Plus);
+        hand.window.run();
+    }
+    let roles = [Role::Button, Role::TextInput, Role::ComboBox, Role::Tab, Role::Row, Role::Label, Role::Heading];
+    // What is scrolled out of sight still has its place in the tree, behind the status line: left out.
+    let status_line = hand.window.get_by_label("Saved").rect().top() - 4.0;
+    for page in [Page::Welcome, Page::Intake, Page::Shelf, Page::Bench, Page::Machines] {
+        hand.window.get_by_role_and_label(Role::Tab, page.label()).click();
+        hand.window.run();
+        let nodes: Vec<_> = roles
+            .iter()
+            .flat_map(|role| hand.window.query_all_by_role(*role))
+            .filter(|node| node.rect().bottom() < status_line)
+            .collect();
+        assert!(nodes.len() > 7, "{page:?} shows only {}", nodes.len());
+        for (index, node) in nodes.iter().enumerate() {
+            for other in &nodes[index + 1..] {
+                let shared = node.rect().shrink(1.0).intersect(other.rect().shrink(1.0));
+                let name = |node: &egui_kittest::Node<'_>| {
+                    node.accesskit_node().label().or(node.accesskit_node().value()).unwrap_or_default()
+                };
+                assert!(!shared.is_positive(), "{page:?}: “{}” lies over “{}”", name(node), name(other));
+            }
+        }
+    }
+}
