@@ -60,10 +60,19 @@ pub fn check(folder: &Path) -> Result<Report, StoreError> {
     let database = existing_database(folder)?;
     let mut report = Report::default();
     let about = |error: StoreError| error.about(&database);
-    let connection = connect::reading(&database).map_err(about)?;
-    if schema::version(&connection, &database)? < schema::VERSION {
-        return Err(StoreError::Older { path: database });
-    }
+    let opened = connect::reading(&database).map_err(about).and_then(|connection| {
+        let version = schema::version(&connection, &database)?;
+        Ok((connection, version))
+    });
+    let connection = match opened {
+        Ok((connection, schema::VERSION)) => connection,
+        Ok(_) => return Err(StoreError::Older { path: database }),
+        Err(error @ StoreError::Damaged { .. }) => {
+            report.add(Area::Database, error);
+            return Ok(report);
+        }
+        Err(error) => return Err(error),
+    };
     if let Err(error) = check_database(&connection, &mut report) {
         report.add(Area::Database, error.about(&database));
     }

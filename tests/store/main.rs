@@ -3,6 +3,8 @@
 
 mod drafts;
 mod exchange;
+#[path = "../faults/mod.rs"]
+mod faults;
 mod files;
 mod invent;
 mod lives;
