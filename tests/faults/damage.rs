@@ -121,8 +121,13 @@ fn whatever_bytes_are_wrong_the_logbook_opens_or_says_what_is_wrong() {
         fs::write(&database, &bytes).unwrap();
         match Store::open_reading(&path) {
             Ok(store) => assert_eq!(store.logbook().workshop.name, "Old school workshop"),
-            Err(StoreError::Damaged { .. } | StoreError::BadRow { .. } | StoreError::Foreign { .. }) => refusals += 1,
-            Err(StoreError::Newer { .. } | StoreError::Older { .. }) => refusals += 1,
+            Err(
+                StoreError::Damaged { .. }
+                | StoreError::BadRow { .. }
+                | StoreError::Foreign { .. }
+                | StoreError::Newer { .. }
+                | StoreError::Older { .. },
+            ) => refusals += 1,
             Err(other) => panic!("{other:?}"),
         }
         found += usize::from(!check(&path).is_ok_and(|report| report.is_sound() && report.records > 500));
