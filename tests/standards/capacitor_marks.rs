@@ -4,7 +4,7 @@ use benchwright::trade::Sureness;
 use benchwright::trade::capacitor::codes::{
     Tolerance, ToleranceUnit, tolerance, value_letter, voltage_code, voltage_letter,
 };
-use benchwright::trade::capacitor::preferred::{Series, neighbours};
+use benchwright::trade::capacitor::preferred::{ESeries, neighbours};
 use benchwright::trade::capacitor::{Body, Mark, Polarity, Unreadable, capacitance_words, read};
 use proptest::prelude::*;
 
@@ -321,11 +321,11 @@ fn capacitance_is_said_as_people_say_it() {
 #[test]
 fn preferred_values() {
     let series = [
-        (Series::E3, vec![10, 22, 47]),
-        (Series::E6, vec![10, 15, 22, 33, 47, 68]),
-        (Series::E12, vec![10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82]),
+        (ESeries::E3, vec![10, 22, 47]),
+        (ESeries::E6, vec![10, 15, 22, 33, 47, 68]),
+        (ESeries::E12, vec![10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82]),
         (
-            Series::E24,
+            ESeries::E24,
             vec![10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91],
         ),
     ];
@@ -339,9 +339,9 @@ fn preferred_values() {
             assert_eq!((between.down, between.up), (figure, next), "{series} {figure}");
         }
     }
-    let found = neighbours(0.00046, Series::E12).unwrap();
+    let found = neighbours(0.00046, ESeries::E12).unwrap();
     assert_eq!((found.down, found.up), (0.00039, 0.00047));
-    assert!(neighbours(0.0, Series::E3).is_none() && neighbours(f64::NAN, Series::E3).is_none());
+    assert!(neighbours(0.0, ESeries::E3).is_none() && neighbours(f64::NAN, ESeries::E3).is_none());
 }
 
 /// Holds for any text: finite, positive values within what is made, or a reason in words.

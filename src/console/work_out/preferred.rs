@@ -6,21 +6,21 @@ use serde::Serialize;
 
 use crate::console::{Answer, as_json};
 use crate::text;
-use crate::trade::capacitor::preferred::{Neighbours, Series, neighbours};
+use crate::trade::capacitor::preferred::{ESeries, Neighbours, neighbours};
 
 #[derive(Args)]
 pub struct Preferred {
     #[arg(help = text!("A value in any unit"))]
     value: f64,
     #[arg(long, default_value = "E12", help = text!("E3, E6, E12 or E24"))]
-    series: Series,
+    series: ESeries,
 }
 
 /// The JSON form.
 #[derive(Serialize)]
 struct Form {
     value: f64,
-    series: Series,
+    series: ESeries,
     #[serde(flatten)]
     neighbours: Neighbours,
 }

@@ -7,14 +7,14 @@ use serde::{Deserialize, Serialize};
 
 /// A series of preferred values, by how many there are to the decade.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-pub enum Series {
+pub enum ESeries {
     E3,
     E6,
     E12,
     E24,
 }
 
-impl Series {
+impl ESeries {
     pub const ALL: [Self; 4] = [Self::E3, Self::E6, Self::E12, Self::E24];
 
     /// The two-digit values of one decade, ascending. Source: IEC 60063.
@@ -30,13 +30,13 @@ impl Series {
     }
 }
 
-impl fmt::Display for Series {
+impl fmt::Display for ESeries {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         fmt::Debug::fmt(self, f)
     }
 }
 
-impl FromStr for Series {
+impl FromStr for ESeries {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {
@@ -67,7 +67,7 @@ impl Neighbours {
 const SAME: f64 = 1e-9;
 
 /// The nearest preferred values down and up, for a value in any unit between 10⁻¹⁵ and 10¹⁵; `None` outside.
-pub fn neighbours(value: f64, series: Series) -> Option<Neighbours> {
+pub fn neighbours(value: f64, series: ESeries) -> Option<Neighbours> {
     if !(1e-15..=1e15).contains(&value) {
         return None;
     }

@@ -3,7 +3,7 @@
 use super::beside::{beside, has_volts, is_volts, leading_volts};
 use super::codes::{is_remembered_voltage, tolerance, value_letter, voltage_code, voltage_letter};
 use super::lexer::{Item, Items, Number, Word};
-use super::preferred::{Series, neighbours, scaled};
+use super::preferred::{ESeries, neighbours, scaled};
 use super::{Body, Form, Mark, Unreadable};
 use Item::Word as Letters;
 
@@ -156,7 +156,7 @@ impl Gathered {
         };
         if is_code(number) {
             // "470" on a can is microfarads; "476" is no preferred value and can only be a code.
-            let preferred = neighbours(number.value, Series::E24).is_some_and(super::preferred::Neighbours::is_exact);
+            let preferred = neighbours(number.value, ESeries::E24).is_some_and(super::preferred::Neighbours::is_exact);
             let microfarads = preferred && (electrolytic || (self.body == Body::Unknown && has_volts(rest)));
             if microfarads && !self.body.is_tantalum() {
                 self.keep(&bare(Form::BareMicrofarads, 1e6));

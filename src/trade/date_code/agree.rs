@@ -10,6 +10,8 @@ use super::{Kept, MarkingText, Reading, Scheme};
 
 /// A reading stays as long as it is no dearer than this: one year's distance, or a scheme twice less usual.
 const MARGIN: u32 = 52;
+/// A reading this much less likely than the marking's best is no anchor; it may still agree with one.
+const ANCHOR_MARGIN: u32 = 104;
 /// Past five years all distances are equally wrong, so that one stray marking cannot pull the rest.
 const FARTHEST: u32 = 260;
 
@@ -24,10 +26,17 @@ struct Choice {
 
 /// The readings of all markings that were on the part when it was made.
 pub(super) struct Weighing {
-    choices: Vec<Choice>,
-    /// For each anchor (a place in `choices`), each marking's cheapest cost with it.
+    /// The markings that take part.
+    takes_part: Vec<bool>,
+    anchors: Vec<Anchor>,
+    /// For each anchor, each marking's cheapest cost with it.
     cheapest: Vec<u32>,
-    markings: usize,
+}
+
+struct Anchor {
+    choice: Choice,
+    /// What the cheapest readings of all markings cost with it.
+    total: u32,
 }
 
 /// A copyright year lies before the making by nature, so being early costs nothing.
@@ -37,22 +46,28 @@ pub(super) fn is_free(reading: &Reading) -> bool {
 
 impl Weighing {
     pub fn new(texts: &[MarkingText], kept: &[Kept]) -> Self {
-        let mut choices = Vec::with_capacity(kept.len() * 4);
+        let mut choices = Vec::with_capacity(kept.len() * 8);
+        let mut anchors = Vec::with_capacity(kept.len() * 4);
+        let mut takes_part = vec![false; kept.len()];
         for (marking, of_marking) in kept.iter().enumerate() {
-            if texts[marking].original == Some(false) {
+            // The readings stand cheapest first.
+            let Some(best) = of_marking.readings.first().filter(|_| texts[marking].original != Some(false)) else {
                 continue;
-            }
+            };
+            takes_part[marking] = true;
             choices.extend(of_marking.readings.iter().map(|reading| Choice::new(marking, reading)));
+            let likely = of_marking.readings.iter().take_while(|reading| reading.cost <= best.cost + ANCHOR_MARGIN);
+            anchors.extend(likely.map(|reading| Anchor { choice: Choice::new(marking, reading), total: 0 }));
         }
-        let markings = kept.len();
-        let mut cheapest = vec![u32::MAX; choices.len() * markings];
-        for (anchor, row) in choices.iter().zip(cheapest.chunks_exact_mut(markings.max(1))) {
+        let mut cheapest = vec![u32::MAX; anchors.len() * kept.len()];
+        for (anchor, row) in anchors.iter_mut().zip(cheapest.chunks_exact_mut(kept.len().max(1))) {
             for choice in &choices {
-                let cost = choice.cost + choice.weeks_from(anchor);
+                let cost = choice.cost + choice.weeks_from(&anchor.choice);
                 row[choice.marking] = row[choice.marking].min(cost);
             }
+            anchor.total = row.iter().filter(|cost| **cost != u32::MAX).sum();
         }
-        Self { choices, cheapest, markings }
+        Self { takes_part, anchors, cheapest }
     }
 
     /// Sorts each marking's readings by what the cheapest set with them costs, and counts those to keep.
@@ -64,25 +79,23 @@ impl Weighing {
             costs.sort_by_key(|(cost, _)| *cost);
             let Some(best) = costs.first().map(|(cost, _)| *cost) else { continue };
             of_marking.kept_count = costs.iter().take_while(|(cost, _)| *cost <= best + MARGIN).count();
-            of_marking.readings.clear();
-            of_marking.readings.extend(costs.iter().map(|(_, reading)| *reading));
+            for (place, (_, reading)) in of_marking.readings.iter_mut().zip(&costs) {
+                *place = *reading;
+            }
         }
     }
 
     /// What the cheapest set of readings costs that has this reading of this marking: its own cost, where there is
-    /// no other marking.
+    /// no other marking, or where it is not original, so that the rest says nothing about it.
     fn cost(&self, marking: usize, reading: &Reading) -> u32 {
-        if self.choices.iter().all(|choice| choice.marking != marking) {
-            // Not original: the rest says nothing about it.
+        if !self.takes_part[marking] {
             return reading.cost;
         }
         let own = Choice::new(marking, reading);
-        let rows = self.choices.iter().zip(self.cheapest.chunks_exact(self.markings.max(1)));
-        let others = rows.filter(|(anchor, _)| anchor.marking != marking).map(|(anchor, row)| {
-            let rest = row.iter().enumerate().filter(|(at, cost)| *at != marking && **cost != u32::MAX);
-            rest.map(|(_, cost)| *cost).sum::<u32>() + own.weeks_from(anchor)
-        });
-        reading.cost + others.min().unwrap_or(0)
+        let rows = self.anchors.iter().zip(self.cheapest.chunks_exact(self.takes_part.len().max(1)));
+        let others = rows.filter(|(anchor, _)| anchor.choice.marking != marking);
+        let rest = others.map(|(anchor, row)| anchor.total - row[marking] + own.weeks_from(&anchor.choice));
+        reading.cost + rest.min().unwrap_or(0)
     }
 }
 

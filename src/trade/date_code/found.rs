@@ -2,22 +2,28 @@
 
 use chrono::{Datelike, NaiveDate};
 
-use super::{Fault, Reading, Scheme, Span, weigh};
-use crate::trade::date_code::Context;
+use super::weigh::Evidence;
+use super::{Context, Fault, Reading, Scheme, Span};
 
 /// Readings and faults of one code.
-pub(super) struct Found<'a> {
-    pub context: &'a Context<'a>,
+pub(super) struct Found {
     pub readings: Vec<Reading>,
     pub faults: Vec<(Scheme, Fault)>,
     /// Set while the code is looked for among other text.
     pub among_text: bool,
     scope: Span,
+    evidence: Evidence,
 }
 
-impl<'a> Found<'a> {
-    pub fn new(context: &'a Context<'a>) -> Self {
-        Self { context, readings: Vec::new(), faults: Vec::new(), among_text: false, scope: context.scope() }
+impl Found {
+    pub fn new(context: &Context) -> Self {
+        Self {
+            readings: Vec::new(),
+            faults: Vec::new(),
+            among_text: false,
+            scope: context.scope(),
+            evidence: Evidence::new(context),
+        }
     }
 
     /// Keeps a reading if its days, as printed, touch the scope; `widen` days are then added on both sides.
@@ -25,7 +31,7 @@ impl<'a> Found<'a> {
         if span.overlap(self.scope).is_none() {
             return self.refuse(scheme, Fault::OutsideScope);
         }
-        self.readings.push(weigh::weighed(span.widened(widen), scheme, self.context, self.among_text));
+        self.readings.push(self.evidence.weighed(span.widened(widen), scheme, self.among_text));
     }
 
     pub fn refuse(&mut self, scheme: Scheme, fault: Fault) {

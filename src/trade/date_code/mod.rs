@@ -69,7 +69,7 @@ pub struct Reading {
 }
 
 /// All that can be said about one marking: what it may mean, and what it cannot.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Explained {
     /// Best first.
     pub readings: Vec<Reading>,

@@ -3,7 +3,9 @@
 //! Costs are in weeks, so that an unusual scheme and a distance in time can be set against each other. The figures
 //! are common practice, no source.
 
-use super::{Context, Habit, Reading, Scheme, Span, Why};
+use chrono::Datelike;
+
+use super::{Context, Habit, Reading, Scheme, Span, Surface, Why};
 
 /// A scheme that is seen on such surfaces, but not the usual one.
 const SEEN: u32 = 26;
@@ -16,29 +18,71 @@ const STOCK_WEEKS: u32 = 52;
 /// No distance counts for more than this: past ten years all are equally wrong.
 const FARTHEST: u32 = 520;
 
-pub(super) fn weighed(span: Span, scheme: Scheme, context: &Context, among_text: bool) -> Reading {
-    let habit = scheme.habit(context.surface);
-    let mut cost = match habit {
-        Habit::Usual => 0,
-        Habit::Seen => SEEN,
-        Habit::Rare => RARE,
-    };
-    if among_text {
-        cost += AMONG_TEXT;
-    }
-    let design_weeks = context.design_years.map(|years| weeks(span, years));
-    if let Some(weeks) = design_weeks {
-        let apart = weeks.unsigned_abs();
-        let counted = if weeks < 0 { apart.saturating_sub(STOCK_WEEKS) } else { apart };
-        cost += counted.min(FARTHEST);
-    }
-    let other_weeks = context.others.iter().map(|other| weeks(span, *other)).min_by_key(|weeks| weeks.abs());
-    if let Some(weeks) = other_weeks {
-        cost += weeks.unsigned_abs().min(FARTHEST);
-    }
-    Reading { span, scheme, cost, why: Why { habit, surface: context.surface, design_weeks, other_weeks, among_text } }
+/// What readings are held against, in days of the common era, so that it is counted out only once.
+pub(super) struct Evidence {
+    surface: Surface,
+    design_years: Option<Days>,
+    others: Vec<Days>,
 }
 
-fn weeks(span: Span, other: Span) -> i32 {
-    span.weeks_from(other) as i32
+/// First and last day of a span, in days of the common era.
+#[derive(Clone, Copy)]
+struct Days(i32, i32);
+
+impl From<Span> for Days {
+    fn from(span: Span) -> Self {
+        Self(span.first.num_days_from_ce(), span.last.num_days_from_ce())
+    }
+}
+
+impl Days {
+    /// As [`Span::weeks_from`].
+    fn weeks_from(self, other: Self) -> i32 {
+        if self.0 > other.1 {
+            (self.0 - other.1 + 6) / 7
+        } else if self.1 < other.0 {
+            -((other.0 - self.1 + 6) / 7)
+        } else {
+            0
+        }
+    }
+}
+
+impl Evidence {
+    pub fn new(context: &Context) -> Self {
+        Self {
+            surface: context.surface,
+            design_years: context.design_years.map(Days::from),
+            others: context.others.iter().copied().map(Days::from).collect(),
+        }
+    }
+
+    /// A reading with what speaks against it.
+    pub fn weighed(&self, span: Span, scheme: Scheme, among_text: bool) -> Reading {
+        let Self { surface, design_years, ref others } = *self;
+        let habit = scheme.habit(surface);
+        let mut cost = match habit {
+            Habit::Usual => 0,
+            Habit::Seen => SEEN,
+            Habit::Rare => RARE,
+        };
+        if among_text {
+            cost += AMONG_TEXT;
+        }
+        let (mut design_weeks, mut other_weeks) = (None, None);
+        if design_years.is_some() || !others.is_empty() {
+            let days = Days::from(span);
+            design_weeks = design_years.map(|years| days.weeks_from(years));
+            other_weeks = others.iter().map(|other| days.weeks_from(*other)).min_by_key(|weeks| weeks.abs());
+        }
+        if let Some(weeks) = design_weeks {
+            let apart = weeks.unsigned_abs();
+            let counted = if weeks < 0 { apart.saturating_sub(STOCK_WEEKS) } else { apart };
+            cost += counted.min(FARTHEST);
+        }
+        if let Some(weeks) = other_weeks {
+            cost += weeks.unsigned_abs().min(FARTHEST);
+        }
+        Reading { span, scheme, cost, why: Why { habit, surface, design_weeks, other_weeks, among_text } }
+    }
 }
