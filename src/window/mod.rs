@@ -6,6 +6,7 @@ mod app;
 pub mod command;
 pub mod desks;
 mod finder;
+pub mod forms;
 mod frame;
 mod jobs;
 pub mod outbox;
