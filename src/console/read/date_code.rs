@@ -115,7 +115,7 @@ fn words(explained: &Explained) -> String {
         let Span { first, last } = reading.span;
         let days =
             if first == last { first.to_string() } else { text!("{first} to {last}", first = first, last = last) };
-        let _ = writeln!(words, "{days}  {}: {} ({})", reading.scheme, reading.why, reading.scheme.source().said());
+        let _ = writeln!(words, "{days}  {}: {}; {}", reading.scheme, reading.why, reading.scheme.source().said());
     }
     for (scheme, fault) in &explained.faults {
         let _ = writeln!(words, "{}", text!("not {scheme}: {fault}", scheme = scheme, fault = fault));

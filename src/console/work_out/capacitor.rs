@@ -120,22 +120,19 @@ impl Capacitor {
         words.push('\n');
         for check in &verdict.checks {
             let Check { quantity, measured, end: (least, most), grade, source, .. } = check;
-            let _ = match quantity {
-                Quantity::Looks => writeln!(words, "{quantity}: {grade}"),
-                _ => writeln!(
-                    words,
-                    "{}",
-                    text!(
-                        "{quantity}: {measured}, end at {least} to {most}: {grade} ({source})",
-                        quantity = quantity,
-                        measured = short(*measured),
-                        least = short(*least),
-                        most = short(*most),
-                        grade = grade,
-                        source = source.said()
-                    )
+            let bounds = match (quantity, *least, *most) {
+                (Quantity::Looks, ..) => String::new(),
+                (_, 0.0, most) => {
+                    text!(": {measured}, at its end above {most}", measured = short(*measured), most = short(most))
+                }
+                (_, least, most) => text!(
+                    ": {measured}, at its end below {least} or above {most}",
+                    measured = short(*measured),
+                    least = short(least),
+                    most = short(most)
                 ),
             };
+            let _ = writeln!(words, "{quantity}{bounds}: {grade}; {}", source.said());
         }
         if !verdict.checks.is_empty() {
             let _ = writeln!(words, "{}", verdict.grade);

@@ -4,13 +4,14 @@ use anyhow::Context as _;
 use clap::Args;
 use serde::Serialize;
 
+use super::figure;
 use crate::console::{Answer, as_json};
 use crate::text;
 use crate::trade::capacitor::preferred::{ESeries, Neighbours, neighbours};
 
 #[derive(Args)]
 pub struct Preferred {
-    #[arg(help = text!("A value in any unit"))]
+    #[arg(value_parser = figure, help = text!("A value in any unit"))]
     value: f64,
     #[arg(long, default_value = "E12", help = text!("E3, E6, E12 or E24"))]
     series: ESeries,
