@@ -1,4 +1,4 @@
-//! A part's markings read together. The rules are trade.md's, common practice without a published source; the dates
+//! A part's markings read together. The rules are common practice without a published source; the dates
 //! of the weeks are computed with isoweek 1.3.3.
 
 use benchwright::trade::Span;
