@@ -1,5 +1,6 @@
 //! Pictures: what a file is, decoding, thumbnails, and drawing the sample workshop's photographs.
 
+pub mod drawing;
 pub mod read;
 pub mod thumbnail;
 

@@ -6,6 +6,7 @@
 //! published. Triggers write every row's old and new image into the history, from which undo and redo work.
 
 mod assemble;
+mod authoring;
 mod backup;
 mod check;
 mod connect;
@@ -23,6 +24,7 @@ mod refusal;
 mod reload;
 mod row;
 mod rows;
+pub mod sample;
 mod schema;
 #[allow(clippy::module_inception)]
 mod store;

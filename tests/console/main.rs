@@ -1,6 +1,7 @@
-//! Answers without a window, as text and as JSON.
+//! The built program on the console, and pictures.
 #![allow(clippy::unwrap_used)]
 
+<<<<<<< HEAD
 mod figures;
 mod logbooks;
 mod readings;
@@ -33,3 +34,6 @@ fn reason(arguments: &[&str]) -> String {
     assert!(output.stdout.is_empty(), "{arguments:?}");
     String::from_utf8(output.stderr).unwrap()
 }
+=======
+mod pictures;
+>>>>>>> 0a73ad2 (Read pictures by their content, shrink them, and draw the sample's photographs)

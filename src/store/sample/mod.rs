@@ -1,0 +1,5 @@
+//! The sample workshop.
+
+mod subject;
+
+pub use subject::{Shape, Subject};
