@@ -2,6 +2,8 @@
 
 use serde::Deserialize;
 
+use crate::record::Kind;
+
 /// The outer shape of what is drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -93,4 +95,53 @@ impl Default for Subject {
             seed: 0,
         }
     }
+}
+
+/// Width of a drawn photograph, pixels.
+pub const WIDTH_PX: u32 = 800;
+/// Height of a drawn photograph, pixels.
+pub const HEIGHT_PX: u32 = 600;
+
+/// What a part of a kind looks like where the tables say nothing.
+pub fn of_kind(kind: Kind) -> Subject {
+    let shape = match kind {
+        Kind::Mainboard => Shape::Board,
+        Kind::VideoCard
+        | Kind::SoundCard
+        | Kind::NetworkCard
+        | Kind::ControllerCard
+        | Kind::MultiIoCard
+        | Kind::Modem
+        | Kind::Riser
+        | Kind::ProcessorAdapter
+        | Kind::VoltageModule
+        | Kind::FlashAdapter
+        | Kind::TestRig => Shape::Card,
+        Kind::Processor | Kind::Coprocessor | Kind::FirmwareChip => Shape::Chip,
+        Kind::MemoryModule | Kind::CacheModule => Shape::Module,
+        Kind::HardDisk => Shape::Disk,
+        Kind::OpticalDrive | Kind::FloppyDrive | Kind::TapeDrive => Shape::Face,
+        Kind::PowerSupply => Shape::Supply,
+        Kind::Case => Shape::Tower,
+        Kind::Keyboard => Shape::Keyboard,
+        Kind::Monitor => Shape::Monitor,
+        Kind::Cooler
+        | Kind::Fan
+        | Kind::ClockModule
+        | Kind::Media
+        | Kind::Retention
+        | Kind::Cable
+        | Kind::PointingDevice
+        | Kind::Other => Shape::Small,
+    };
+    let front = match kind {
+        Kind::FloppyDrive | Kind::TapeDrive => vec!["floppy".to_owned()],
+        Kind::Case => ["optical", "blank", "floppy"].map(str::to_owned).to_vec(),
+        Kind::Retention => vec!["posts".to_owned()],
+        Kind::Cable => vec!["ribbon".to_owned()],
+        Kind::ClockModule => vec!["clock".to_owned()],
+        Kind::Media => vec!["disc".to_owned()],
+        _ => Vec::new(),
+    };
+    Subject { shape, front, memory: if shape == Shape::Module { 1 } else { 4 }, ..Subject::default() }
 }

@@ -1,0 +1,499 @@
+//! A part of the sample, from its tag to its last proof, in the order in which things happened.
+
+use std::collections::BTreeMap;
+
+use super::super::authoring::{Deed, Ids, PartAuthor, key, moment};
+use super::tables::{
+    AnswerRow, CapacitorRow, CaseRow, CustodyRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
+};
+use super::{Book, Fault, Sheet, Shot, Subject};
+use crate::record::{
+    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Entry, FaultCase,
+    Given, Hold, Kind, MachineId, Marking, Mounting, Nature, Originality, Part, PartId, Photo, PhotoMark, PhotoView,
+    Proof, Reading, Setting, Survey, Trial, Valuation, When, Work,
+};
+use crate::rules::Paper;
+use crate::text;
+
+/// One thing that happened to a part.
+enum Act<'a> {
+    Sound,
+    Survey(&'a SurveyRow),
+    Capacitors(&'a CapacitorRow),
+    CapacitorsAgain(&'a CapacitorRow),
+    Work(&'a WorkRow),
+    Proof(&'a ProofRow),
+    Reading(&'a ReadingRow),
+    Custody(&'a CustodyRow),
+    Valuation(&'a ValuationRow),
+    Proven,
+}
+
+/// The tags of a row.
+pub fn tags(row: &PartRow) -> impl Iterator<Item = &str> {
+    row.tag.iter().chain(&row.tags).map(String::as_str)
+}
+
+/// The part of a tag with all that happened to it, as one change.
+pub fn change(
+    row: &PartRow,
+    tag: &str,
+    book: &Book,
+    ids: &mut Ids,
+    shots: &mut Vec<Shot>,
+    sheets: &mut Vec<Sheet>,
+) -> Result<Change, Fault> {
+    let fault = |fault: String| Fault { at: format!("part {tag}"), fault };
+    let part = part(row, tag, book)?;
+    let mut author = PartAuthor::new(part, book.rules);
+    for (surface, place_on_part, characters, from_factory) in &row.markings {
+        let marking = Marking {
+            id: key(ids),
+            part: author.file.part.id,
+            read: moment(first_look(row, book)),
+            surface: *surface,
+            place_on_part: place_on_part.clone(),
+            text: characters.clone(),
+            from_factory: *from_factory,
+            scheme: String::new(),
+            supersedes: None,
+            note: String::new(),
+        };
+        author.put(marking);
+    }
+    for (name, value, source) in &row.settings {
+        let setting = Setting {
+            id: key(ids),
+            part: author.file.part.id,
+            found: moment(first_look(row, book)),
+            name: name.clone(),
+            value: value.clone(),
+            source: source.clone(),
+        };
+        author.put(setting);
+    }
+    for (on, act) in acts(row, book) {
+        perform(&act, on, row, book, &mut author, ids).map_err(fault)?;
+    }
+    photographs(row, book, &author, ids, shots).map_err(fault)?;
+    for file in &row.files {
+        sheets.push(Sheet {
+            attachment: Attachment {
+                id: key(ids),
+                part: Some(author.file.part.id),
+                machine: None,
+                lot: None,
+                kind: file.kind,
+                content: String::new(),
+                file_name: file.name.clone(),
+                bytes: 0,
+                added: moment(first_look(row, book)),
+                note: file.note.clone(),
+            },
+            text: file.text.clone(),
+        });
+    }
+    let mut change = Change::new(text!("Log part {tag}", tag = tag));
+    change.put_all(author.into_entries());
+    Ok(change)
+}
+
+fn find<T: Copy>(known: &std::collections::HashMap<String, T>, name: Option<&String>, what: &str) -> Result<Option<T>, Fault> {
+    let Some(name) = name else { return Ok(None) };
+    let fault = || Fault { at: what.to_owned(), fault: format!("“{name}” stands nowhere") };
+    known.get(name).copied().ok_or_else(fault).map(Some)
+}
+
+fn part(row: &PartRow, tag: &str, book: &Book) -> Result<Part, Fault> {
+    let design = find(&book.designs, row.design.as_ref(), &format!("part {tag}, design"))?;
+    let kind = row.kind.or(design.map(|(_, kind)| kind));
+    let kind = kind.ok_or_else(|| Fault { at: format!("part {tag}"), fault: "it has no kind".to_owned() })?;
+    Ok(Part {
+        id: book.parts[tag],
+        tag: tag.to_owned(),
+        kind,
+        design: design.map(|(id, _)| id),
+        name: row.name.clone(),
+        serial: row.serial.clone(),
+        originality: row.originality.unwrap_or(Originality::Original),
+        lot: find(&book.lots, row.lot.as_ref(), &format!("part {tag}, lot"))?,
+        price_cents: row.price,
+        acquired: row.acquired.when(book.today),
+        place: find(&book.places, row.place.as_ref(), &format!("part {tag}, place"))?,
+        inside: find(&book.parts, row.inside.as_ref(), &format!("part {tag}, inside"))?,
+        quarantine: row.quarantine.clone(),
+        quarantined: row.quarantined.when(book.today),
+        note: row.note.clone(),
+    })
+}
+
+/// When somebody first looked at the part.
+fn first_look(row: &PartRow, book: &Book) -> When {
+    let first = row.sound.or_else(|| row.survey.first().map(|survey| survey.on));
+    first.map_or(When::Unknown, |on| on.when(book.today))
+}
+
+/// All that happened, oldest first; of one day, in the order of this list.
+fn acts<'a>(row: &'a PartRow, book: &Book) -> Vec<(When, Act<'a>)> {
+    let mut acts: Vec<(super::date::Told, Act)> = Vec::new();
+    acts.extend(row.custody.iter().map(|one| (one.on, Act::Custody(one))));
+    acts.extend(row.sound.map(|on| (on, Act::Sound)));
+    acts.extend(row.survey.iter().map(|one| (one.on, Act::Survey(one))));
+    acts.extend(row.capacitors.iter().map(|one| (one.on, Act::Capacitors(one))));
+    let later = |one: &'a CapacitorRow| one.later.as_ref().map(|later| (later.on, Act::CapacitorsAgain(one)));
+    acts.extend(row.capacitors.iter().filter_map(later));
+    acts.extend(row.reading.iter().map(|one| (one.on, Act::Reading(one))));
+    acts.extend(row.work.iter().map(|one| (one.on, Act::Work(one))));
+    acts.extend(row.proof.iter().map(|one| (one.on, Act::Proof(one))));
+    acts.extend(row.proven.map(|on| (on, Act::Proven)));
+    acts.extend(row.valuation.iter().map(|one| (one.on, Act::Valuation(one))));
+    acts.sort_by_key(|(on, _)| on.order(book.today));
+    acts.into_iter().map(|(on, act)| (on.when(book.today), act)).collect()
+}
+
+fn perform(
+    act: &Act,
+    on: When,
+    row: &PartRow,
+    book: &Book,
+    author: &mut PartAuthor,
+    ids: &mut Ids,
+) -> Result<(), String> {
+    let part = author.file.part.id;
+    let kind = author.file.part.kind;
+    match act {
+        Act::Sound => {
+            let answers = answers(kind, &row.but, true, book)?;
+            let why = text!("On arrival").to_owned();
+            let survey = Survey {
+                id: key(ids),
+                part,
+                looked: moment(on),
+                who: book.keeper.clone(),
+                why,
+                supersedes: None,
+                note: String::new(),
+                answers,
+            };
+            author.survey(survey, ids);
+        }
+        Act::Survey(one) => {
+            let answers = answers(kind, &one.answers, one.rest_sound, book)?;
+            let who = one.who.clone().unwrap_or_else(|| book.keeper.clone());
+            let (why, note) = (one.why.clone(), one.note.clone());
+            let survey = Survey { id: key(ids), part, looked: moment(on), who, why, supersedes: None, note, answers };
+            author.survey(survey, ids);
+        }
+        Act::Capacitors(one) => {
+            for name in one.names.split_whitespace() {
+                author.put(position(one, name, on, part, ids));
+            }
+            author.capacitors(on, ids);
+        }
+        Act::CapacitorsAgain(one) => {
+            for look in later_looks(one, on, author, ids) {
+                author.put(look);
+            }
+            author.capacitors(on, ids);
+        }
+        Act::Work(one) => work(one, on, book, author, ids)?,
+        Act::Proof(one) => author.put(proof(one, Some(part), None, book, ids)?),
+        Act::Reading(one) => author.put(reading(one, Some(part), None, book, ids)),
+        Act::Custody(one) => author.put(CustodyEvent {
+            id: key(ids),
+            part,
+            happened: moment(on),
+            act: one.act,
+            party: one.party.clone(),
+            until: one.until.when(book.today),
+            price_cents: one.price,
+            condition: one.condition.clone(),
+            note: String::new(),
+        }),
+        Act::Valuation(one) => {
+            let (amount_cents, basis) = (one.amount, one.basis.clone());
+            author.put(Valuation { id: key(ids), part, on, amount_cents, basis });
+        }
+        Act::Proven => author.pass_all_proofs(on, &book.keeper, ids),
+    }
+    Ok(())
+}
+
+/// The answers to a kind's questions. The first answer of a question is its sound one.
+fn answers(
+    kind: Kind,
+    told: &BTreeMap<String, AnswerRow>,
+    rest_sound: bool,
+    book: &Book,
+) -> Result<Vec<Answer>, String> {
+    let questions = book.rules.questions_for(kind);
+    if let Some(name) = told.keys().find(|name| questions.iter().all(|question| question.name != **name)) {
+        return Err(format!("“{name}” is not asked of its kind"));
+    }
+    let mut answers = Vec::new();
+    for question in questions {
+        let (given, place_on_part, note, figure) = match told.get(&question.name) {
+            Some(AnswerRow::Name(name)) => (name.clone(), String::new(), String::new(), None),
+            Some(AnswerRow::Whole(whole)) => {
+                (whole.is.clone(), whole.place_on_part.clone(), whole.note.clone(), whole.figure)
+            }
+            None if rest_sound => {
+                let sound = question.answers.iter().find(|answer| answer.finding.is_none());
+                let Some(sound) = sound else { continue };
+                (sound.name.clone(), String::new(), String::new(), None)
+            }
+            None => continue,
+        };
+        let given = match given.as_str() {
+            "not-looked" => Given::NotLooked,
+            "could-not-tell" => Given::CouldNotTell,
+            "does-not-apply" => Given::DoesNotApply,
+            name if question.answers.iter().any(|answer| answer.name == name) => Given::Is(name.to_owned()),
+            name => return Err(format!("“{name}” is no answer to “{}”", question.name)),
+        };
+        answers.push(Answer { question: question.name.clone(), given, place_on_part, note, figure });
+    }
+    Ok(answers)
+}
+
+fn position(row: &CapacitorRow, name: &str, on: When, part: PartId, ids: &mut Ids) -> Capacitor {
+    Capacitor {
+        id: key(ids),
+        part,
+        designator: name.to_owned(),
+        place_on_part: row.place_on_part.clone(),
+        capacitance_uf: Some(row.uf),
+        voltage_v: Some(row.volts),
+        temperature_c: Some(105.0),
+        diameter_mm: row.diameter_mm,
+        height_mm: row.height_mm,
+        pitch_mm: None,
+        dielectric: row.dielectric.unwrap_or(Dielectric::WetAluminium),
+        mounting: row.mounting.unwrap_or(Mounting::Radial),
+        series: row.series.clone(),
+        polarity: row.polarity.clone(),
+        logged: moment(on),
+        state: row.state,
+    }
+}
+
+fn later_looks(row: &CapacitorRow, on: When, author: &PartAuthor, ids: &mut Ids) -> Vec<CapacitorLook> {
+    let Some(later) = &row.later else { return Vec::new() };
+    let names: Vec<&str> = row.names.split_whitespace().collect();
+    let those = author.file.capacitors.iter().filter(|file| names.contains(&file.position.designator.as_str()));
+    those
+        .map(|file| CapacitorLook {
+            id: key(ids),
+            capacitor: file.position.id,
+            looked: moment(on),
+            state: later.state,
+            measured_uf: later.measured_uf,
+            esr_mohm: later.esr_mohm,
+            leakage_ua: None,
+            replaced_by: later.replaced_by.clone(),
+            note: String::new(),
+        })
+        .collect()
+}
+
+fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut Ids) -> Result<(), String> {
+    let who = row.who.as_deref().unwrap_or(&book.keeper);
+    if row.rule.is_empty() {
+        author.put(Work {
+            id: key(ids),
+            part: author.file.part.id,
+            finding: None,
+            rule: String::new(),
+            title: row.title.clone(),
+            hold: row.hold.unwrap_or(Hold::Looks),
+            nature: row.nature.unwrap_or(Nature::Care),
+            state: row.state,
+            changed: moment(on),
+            who: who.to_owned(),
+            minutes: row.minutes,
+            used: row.used.clone(),
+            reason: row.reason.clone(),
+            reversible: None,
+            note: row.note.clone(),
+        });
+        return Ok(());
+    }
+    let deed = Deed {
+        rule: &row.rule,
+        state: row.state,
+        on,
+        who,
+        minutes: row.minutes,
+        used: &row.used,
+        reason: &row.reason,
+        note: &row.note,
+    };
+    if author.work(&deed, ids) { Ok(()) } else { Err(format!("“{}” is not outstanding on {on}", row.rule)) }
+}
+
+/// A test that was run on a part or a machine.
+pub fn proof(
+    row: &ProofRow,
+    part: Option<PartId>,
+    machine: Option<MachineId>,
+    book: &Book,
+    ids: &mut Ids,
+) -> Result<Proof, String> {
+    let rule = book.rules.proof(&row.test).ok_or_else(|| format!("there is no test “{}”", row.test))?;
+    Ok(Proof {
+        id: key(ids),
+        part,
+        machine,
+        test: row.test.clone(),
+        run: moment(row.on.when(book.today)),
+        rig: rule.rig.clone(),
+        minutes: Some(rule.minutes),
+        criterion: rule.criterion.clone(),
+        result: row.result,
+        who: row.who.clone().unwrap_or_else(|| book.keeper.clone()),
+        note: row.note.clone(),
+    })
+}
+
+/// A figure that was measured on a part or a machine.
+pub fn reading(
+    row: &ReadingRow,
+    part: Option<PartId>,
+    machine: Option<MachineId>,
+    book: &Book,
+    ids: &mut Ids,
+) -> Reading {
+    Reading {
+        id: key(ids),
+        part,
+        machine,
+        measured: moment(row.on.when(book.today)),
+        quantity: row.quantity.clone(),
+        value: row.value,
+        unit: row.unit.clone(),
+        condition: row.condition.clone(),
+        who: book.keeper.clone(),
+        supersedes: None,
+        note: String::new(),
+    }
+}
+
+/// The part's fault cases, once every part that they name is logged; `None` when it has none.
+pub fn cases(row: &PartRow, book: &Book, ids: &mut Ids) -> Result<Option<Change>, Fault> {
+    let Some(tag) = row.tag.as_ref().filter(|_| !row.case.is_empty()) else { return Ok(None) };
+    let mut change = Change::new(text!("Look for a fault on {tag}", tag = tag));
+    for case in &row.case {
+        change.put_all(fault_case(case, Some(book.parts[tag]), None, book, ids)?);
+    }
+    Ok(Some(change))
+}
+
+/// A symptom and its trials.
+pub fn fault_case(
+    row: &CaseRow,
+    part: Option<PartId>,
+    machine: Option<MachineId>,
+    book: &Book,
+    ids: &mut Ids,
+) -> Result<Vec<Entry>, Fault> {
+    let case = FaultCase {
+        id: key(ids),
+        part,
+        machine,
+        opened: moment(row.on.when(book.today)),
+        symptom: row.symptom.clone(),
+        state: row.state,
+        outcome: row.outcome.clone(),
+    };
+    let id = case.id;
+    let mut entries = vec![Entry::from(case)];
+    for trial in &row.trial {
+        entries.push(Entry::from(Trial {
+            id: key(ids),
+            case: id,
+            tried: moment(trial.on.when(book.today)),
+            configuration: trial.configuration.clone(),
+            step: trial.step.clone(),
+            suspect: find(&book.parts, trial.suspect.as_ref(), &row.symptom)?,
+            known_good: find(&book.parts, trial.known_good.as_ref(), &row.symptom)?,
+            result: trial.result,
+            note: String::new(),
+        }));
+    }
+    Ok(entries)
+}
+
+fn photographs(
+    row: &PartRow,
+    book: &Book,
+    author: &PartAuthor,
+    ids: &mut Ids,
+    shots: &mut Vec<Shot>,
+) -> Result<(), String> {
+    let part = &author.file.part;
+    let papers = book.rules.kind(part.kind).map_or(&[][..], |rule| &rule.papers);
+    let own = row.photo.unwrap_or_else(|| row.picture.is_some() || papers.contains(&Paper::Photograph));
+    if own {
+        let look = row.design.as_ref().and_then(|design| book.looks.get(design));
+        let subject = row.picture.clone().or_else(|| look.and_then(|(_, subject)| subject.clone()));
+        let title = look.map_or(row.name.as_str(), |(title, _)| title.as_str());
+        let subject = titled(subject.unwrap_or_else(|| super::subject::of_kind(part.kind)), title, part.kind);
+        let mut photo = photo(Some(part.id), None, first_look(row, book), ids);
+        photo.caption = text!("As it came").to_owned();
+        let marks = row.marks.iter().map(|(x, y, what)| {
+            let finding = author.file.findings.iter().find(|file| file.finding.what == *what);
+            let finding = finding.ok_or_else(|| format!("no finding “{what}” to be marked"))?;
+            Ok(PhotoMark {
+                id: key(ids),
+                photo: photo.id,
+                points: vec![[*x, *y]],
+                finding: Some(finding.finding.id),
+                capacitor: None,
+                marking: None,
+                work: None,
+                note: String::new(),
+            })
+        });
+        let marks = marks.collect::<Result<Vec<_>, String>>()?;
+        shots.push(Shot { photo, subject, marks });
+    }
+    for more in &row.photos {
+        let title = row.design.as_ref().and_then(|design| book.looks.get(design)).map_or("", |(title, _)| title);
+        let subject = titled(more.picture.clone(), title, part.kind);
+        let mut photo = photo(Some(part.id), None, more.on.when(book.today), ids);
+        photo.view = more.view;
+        photo.caption.clone_from(&more.caption);
+        shots.push(Shot { photo, subject, marks: Vec::new() });
+    }
+    Ok(())
+}
+
+/// A photograph whose picture is still to be drawn.
+pub fn photo(part: Option<PartId>, machine: Option<MachineId>, taken: When, ids: &mut Ids) -> Photo {
+    Photo {
+        id: key(ids),
+        part,
+        machine,
+        lot: None,
+        content: String::new(),
+        extension: String::new(),
+        width_px: super::subject::WIDTH_PX,
+        height_px: super::subject::HEIGHT_PX,
+        added: moment(taken),
+        taken,
+        view: PhotoView::Overview,
+        caption: String::new(),
+    }
+}
+
+/// Prints maker and model, and lets parts of one design look alike.
+pub fn titled(mut subject: Subject, title: &str, kind: Kind) -> Subject {
+    if subject.title.is_empty() {
+        subject.title = title.to_uppercase();
+    }
+    if subject.seed == 0 {
+        let sum = title.bytes().fold(kind as u64 + 17, |sum, byte| sum.wrapping_mul(31).wrapping_add(u64::from(byte)));
+        subject.seed = sum;
+    }
+    subject
+}
