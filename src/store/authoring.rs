@@ -5,10 +5,10 @@ use uuid::Uuid;
 use crate::assess::findings::{after_capacitors, after_survey, after_work};
 use crate::assess::outstanding;
 use crate::record::{
-    CapacitorFile, CapacitorLook, Competence, Entry, FaultCaseFile, FindingFile, FindingId, Hold, Id, Nature, Part,
+    CapacitorFile, CapacitorLook, Entry, FaultCaseFile, FindingFile, FindingId, Hold, Id, Nature, Part,
     PartFile, PhotoFile, Proof, ProofResult, Survey, When, Work, WorkState,
 };
-use crate::rules::Rules;
+use crate::rules::{Question, Rules};
 
 /// Where keys come from.
 pub type Ids<'a> = dyn FnMut() -> Uuid + 'a;
@@ -49,6 +49,16 @@ impl<'a> PartAuthor<'a> {
     pub fn new(part: Part, rules: &'a Rules) -> Self {
         let entries = vec![Entry::from(part.clone())];
         Self { rules, file: PartFile::new(part), entries, sequence: 0 }
+    }
+
+    /// The rules it is written by.
+    pub fn rules(&self) -> &'a Rules {
+        self.rules
+    }
+
+    /// What a survey asks the part's kind.
+    pub fn questions(&self) -> &'a [std::sync::Arc<Question>] {
+        self.rules.questions_for(self.file.part.kind)
     }
 
     /// The records written so far, in their order.
@@ -147,11 +157,6 @@ impl<'a> PartAuthor<'a> {
             });
         }
     }
-}
-
-/// Whether one person alone may do the work of a rule.
-pub fn is_for_oneself(rules: &Rules, rule: &str) -> bool {
-    rules.work(rule).is_none_or(|rule| rule.who == Competence::Oneself)
 }
 
 /// Puts a record where it belongs in its part, as the store will.

@@ -17,6 +17,7 @@ mod exchange;
 mod fields;
 mod files;
 mod history;
+pub mod invent;
 mod load;
 mod lock;
 mod own_tables;

@@ -1,9 +1,9 @@
 //! The built program on the console, and pictures.
 #![allow(clippy::unwrap_used)]
 
-<<<<<<< HEAD
 mod figures;
 mod logbooks;
+mod pictures;
 mod readings;
 
 use std::process::{Command, Output};
@@ -34,6 +34,3 @@ fn reason(arguments: &[&str]) -> String {
     assert!(output.stdout.is_empty(), "{arguments:?}");
     String::from_utf8(output.stderr).unwrap()
 }
-=======
-mod pictures;
->>>>>>> 0a73ad2 (Read pictures by their content, shrink them, and draw the sample's photographs)

@@ -111,7 +111,7 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
     let rules = Rules::shipped();
     let keeper = tables.workshop.as_ref().map_or_else(String::new, |row| row.keeper.clone());
     let mut book = Book {
-        rules,
+        rules: &rules,
         today,
         keeper,
         places: HashMap::new(),
