@@ -1,14 +1,16 @@
-//! `new LOGBOOK`: makes an empty logbook: `{"logbook": "attic.logbook", "workshop": "attic", …}`.
+//! `new LOGBOOK [--sample | --invent N [--seed S]]`: makes a logbook: `{"logbook": "attic.logbook", "workshop": "attic", …}`.
 
 use std::path::PathBuf;
 
+use chrono::{Local, NaiveDate};
 use clap::Args;
 use serde::Serialize;
 
 use super::{Answer, as_json};
+use crate::photo::drawing;
 use crate::record::Workshop;
-use crate::store::Store;
-use crate::text;
+use crate::store::{Store, StoreError, invent, sample};
+use crate::{counted, text};
 
 #[derive(Args)]
 pub struct New {
@@ -20,6 +22,24 @@ pub struct New {
     keeper: String,
     #[arg(long, default_value = "EUR", help = text!("Money of the logbook, an ISO 4217 code"))]
     currency: String,
+    #[arg(long, conflicts_with_all = ["invent", "name", "keeper", "currency"], help = text!("Fill it with the sample workshop"))]
+    sample: bool,
+    #[arg(
+        long,
+        value_name = "N",
+        value_parser = clap::value_parser!(u32).range(1..=i64::from(invent::MOST_PARTS)),
+        conflicts_with_all = ["name", "keeper", "currency"],
+        help = text!("Fill it with so many invented parts and all that hangs on them")
+    )]
+    invent: Option<u32>,
+    #[arg(
+        long,
+        value_name = "S",
+        default_value_t = 1,
+        requires = "invent",
+        help = text!("What the inventing starts from: the same number invents the same")
+    )]
+    seed: u64,
 }
 
 /// The JSON form.
@@ -29,11 +49,36 @@ struct Form<'a> {
     workshop: &'a str,
     keeper: &'a str,
     currency: &'a str,
+    parts: usize,
+    machines: usize,
 }
 
 impl New {
     pub fn answer(&self, json: bool) -> Answer {
-        let Self { logbook, name, keeper, currency } = self;
+        let made = self.make(Local::now().date_naive())?.logbook();
+        let Self { logbook, .. } = self;
+        let Workshop { name, keeper, currency, .. } = &*made.workshop;
+        let (parts, machines) = (made.parts.len(), made.machines.len());
+        if json {
+            return as_json(&Form { logbook, workshop: name, keeper, currency, parts, machines });
+        }
+        let new = text!("New logbook “{name}”: {path}", name = name, path = logbook.display());
+        if parts == 0 {
+            return Ok(new);
+        }
+        let parts = counted!("{count} part", "{count} parts", parts);
+        let machines = counted!("{count} machine", "{count} machines", machines);
+        Ok(format!("{new}\n{}", text!("{parts}, {machines}", parts = parts, machines = machines)))
+    }
+
+    fn make(&self, today: NaiveDate) -> Result<Store, StoreError> {
+        let Self { logbook, name, keeper, currency, sample, invent, seed } = self;
+        if *sample {
+            return sample::create(logbook, today, drawing::draw_jpeg);
+        }
+        if let Some(parts) = invent {
+            return invent::create(logbook, today, *parts, *seed);
+        }
         let folder_name = || logbook.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
         let workshop = Workshop {
             id: Store::new_id(),
@@ -42,11 +87,6 @@ impl New {
             currency: currency.clone(),
             note: String::new(),
         };
-        let store = Store::create(logbook, workshop)?;
-        let title = store.logbook().workshop.name.clone();
-        if json {
-            return as_json(&Form { logbook, workshop: &title, keeper, currency });
-        }
-        Ok(text!("New logbook “{name}”: {path}", name = title, path = logbook.display()))
+        Store::create(logbook, workshop)
     }
 }

@@ -5,8 +5,8 @@ use uuid::Uuid;
 use crate::assess::findings::{after_capacitors, after_survey, after_work};
 use crate::assess::outstanding;
 use crate::record::{
-    CapacitorFile, CapacitorLook, Entry, FaultCaseFile, FindingFile, FindingId, Hold, Id, Nature, Part,
-    PartFile, PhotoFile, Proof, ProofResult, Survey, When, Work, WorkState,
+    CapacitorFile, CapacitorLook, Entry, FaultCaseFile, FindingFile, FindingId, Hold, Id, Nature, Part, PartFile,
+    PhotoFile, Proof, ProofResult, Survey, When, Work, WorkState,
 };
 use crate::rules::{Question, Rules};
 
@@ -79,7 +79,9 @@ impl<'a> PartAuthor<'a> {
     }
 
     fn put_all(&mut self, entries: Vec<Entry>) {
-        entries.into_iter().for_each(|entry| self.put(entry));
+        for entry in entries {
+            self.put(entry);
+        }
     }
 
     /// Looks the part over: the survey, and the findings that it brings.

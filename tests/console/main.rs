@@ -2,9 +2,11 @@
 #![allow(clippy::unwrap_used)]
 
 mod figures;
+mod invented;
 mod logbooks;
 mod pictures;
 mod readings;
+mod sample;
 
 use std::process::{Command, Output};
 

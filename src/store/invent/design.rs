@@ -53,9 +53,22 @@ pub const KINDS: [(Kind, u32); 33] = [
 ];
 
 const MAKERS: [&str; 12] = [
-    "Aldmoor", "Wexdale", "Lorrith", "Tumok", "Quoxby", "Orbelis", "Sonderwick", "Fennimark", "Drammoth", "Ostrobyte",
-    "Hallowick", "Galvenor",
+    "Aldmoor",
+    "Wexdale",
+    "Lorrith",
+    "Tumok",
+    "Quoxby",
+    "Orbelis",
+    "Sonderwick",
+    "Fennimark",
+    "Drammoth",
+    "Ostrobyte",
+    "Hallowick",
+    "Galvenor",
 ];
+
+/// Connectors, each with how many.
+type Connectors = Vec<(&'static str, u32)>;
 
 /// An age of the trade: its years, and the connectors of its parts.
 pub struct Age {
@@ -107,7 +120,13 @@ pub const AGES: [Age; 4] = [
     },
     Age {
         years: (1998, 2001),
-        board: &[("agp-universal", 1), ("pci-5v", 5), ("dimm-168-sdram", 3), ("socket-370-fcpga", 1), ("keyboard-mini-din", 1)],
+        board: &[
+            ("agp-universal", 1),
+            ("pci-5v", 5),
+            ("dimm-168-sdram", 3),
+            ("socket-370-fcpga", 1),
+            ("keyboard-mini-din", 1),
+        ],
         outline: "atx",
         plug: "atx-20",
         socket: "socket-370-fcpga",
@@ -125,7 +144,7 @@ impl Age {
     }
 
     /// What a part of a kind needs, and what it offers.
-    fn connectors(&self, kind: Kind) -> (Vec<(&'static str, u32)>, Vec<(&'static str, u32)>) {
+    fn connectors(&self, kind: Kind) -> (Connectors, Connectors) {
         let needs = match kind {
             Kind::Mainboard => vec![(self.outline, 1), (self.plug, 1)],
             Kind::Processor => vec![(self.socket, 1)],
@@ -185,7 +204,7 @@ fn design(kind: Kind, age: usize, number: u32, chance: &mut Chance, change: &mut
         kind,
         maker: maker.to_owned(),
         model,
-        revision: if number % 3 == 0 { String::new() } else { format!("1.{number}") },
+        revision: if number.is_multiple_of(3) { String::new() } else { format!("1.{number}") },
         introduced: year(first_year),
         discontinued: year(last_year),
         note: String::new(),

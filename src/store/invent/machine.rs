@@ -7,8 +7,8 @@ use super::Ground;
 use super::chance::Chance;
 use super::design::AGES;
 use crate::record::{
-    Change, DesignId, Fitting, Kind, Machine, MachineId, Part, PartId, Placement, PowerOn, PowerOnResult, Role, Standing,
-    When,
+    Change, DesignId, Fitting, Kind, Machine, MachineId, Part, PartId, Placement, PowerOn, PowerOnResult, Role,
+    Standing, When,
 };
 use crate::text;
 
@@ -121,9 +121,25 @@ fn place(
 ) {
     if chance.percent(75) {
         let (fitted, note) = (moment(on), String::new());
-        change.put(Fitting { id: key(&mut || chance.id()), machine, role: Some(role), part, fitted, removed: None, note });
+        change.put(Fitting {
+            id: key(&mut || chance.id()),
+            machine,
+            role: Some(role),
+            part,
+            fitted,
+            removed: None,
+            note,
+        });
     } else {
         let (planned, reason) = (moment(on), String::new());
-        change.put(Placement { id: key(&mut || chance.id()), machine, role, part, pinned: chance.percent(20), planned, reason });
+        change.put(Placement {
+            id: key(&mut || chance.id()),
+            machine,
+            role,
+            part,
+            pinned: chance.percent(20),
+            planned,
+            reason,
+        });
     }
 }

@@ -33,9 +33,18 @@ pub fn invent(
         tag: format!("{number:06}"),
         kind,
         design: design.map(|design| design.id),
-        name: if design.is_none() { format!("{} {number}", chance.of(&["Untitled", "Scratched", "Odd"])) } else { String::new() },
+        name: if design.is_none() {
+            format!("{} {number}", chance.of(&["Untitled", "Scratched", "Odd"]))
+        } else {
+            String::new()
+        },
         serial: format!("{}-{}", chance.between(10, 99), chance.between(10_000, 99_999)),
-        originality: *chance.of(&[Originality::Original, Originality::Original, Originality::Unstated, Originality::Altered]),
+        originality: *chance.of(&[
+            Originality::Original,
+            Originality::Original,
+            Originality::Unstated,
+            Originality::Altered,
+        ]),
         lot: Some(*chance.of(&ground.lots)),
         price_cents: Some(i64::from(chance.between(0, 80)) * 50),
         acquired: When::Unknown,
@@ -118,8 +127,8 @@ fn markings(author: &mut PartAuthor, design: Option<&Invented>, read: When, chan
 /// How many capacitor positions a kind is logged with, at least and at most.
 fn positions(kind: Kind) -> (u32, u32) {
     match kind {
-        Kind::Mainboard => (14, 34),
-        Kind::VideoCard | Kind::SoundCard => (6, 20),
+        Kind::Mainboard => (16, 38),
+        Kind::VideoCard | Kind::SoundCard => (6, 22),
         Kind::NetworkCard | Kind::ControllerCard | Kind::MultiIoCard | Kind::Modem => (3, 12),
         Kind::PowerSupply | Kind::Monitor => (12, 30),
         Kind::HardDisk | Kind::OpticalDrive | Kind::FloppyDrive | Kind::TapeDrive => (2, 8),
@@ -185,7 +194,7 @@ fn survey(author: &mut PartAuthor, on: When, chance: &mut Chance) {
     let can_raise = |question: &Question| question.answers.iter().any(|answer| answer.finding.is_some());
     let mut raising: Vec<usize> = (0..questions.len()).filter(|at| can_raise(&questions[*at])).collect();
     chance.shuffle(&mut raising);
-    raising.truncate(chance.between(4, 11) as usize);
+    raising.truncate(chance.between(3, 10) as usize);
     let mut answers = Vec::new();
     for (at, question) in questions.iter().enumerate() {
         let raises = raising.contains(&at);

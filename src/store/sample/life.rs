@@ -8,9 +8,9 @@ use super::tables::{
 };
 use super::{Book, Fault, Sheet, Shot, Subject};
 use crate::record::{
-    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Entry, FaultCase,
-    Given, Hold, Kind, MachineId, Marking, Mounting, Nature, Originality, Part, PartId, Photo, PhotoMark, PhotoView,
-    Proof, Reading, Setting, Survey, Trial, Valuation, When, Work,
+    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Entry, FaultCase, Given, Hold,
+    Kind, MachineId, Marking, Mounting, Nature, Originality, Part, PartId, Photo, PhotoMark, PhotoView, Proof, Reading,
+    Setting, Survey, Trial, Valuation, When, Work,
 };
 use crate::rules::Paper;
 use crate::text;
@@ -98,7 +98,11 @@ pub fn change(
     Ok(change)
 }
 
-fn find<T: Copy>(known: &std::collections::HashMap<String, T>, name: Option<&String>, what: &str) -> Result<Option<T>, Fault> {
+fn find<T: Copy>(
+    known: &std::collections::HashMap<String, T>,
+    name: Option<&String>,
+    what: &str,
+) -> Result<Option<T>, Fault> {
     let Some(name) = name else { return Ok(None) };
     let fault = || Fault { at: what.to_owned(), fault: format!("“{name}” stands nowhere") };
     known.get(name).copied().ok_or_else(fault).map(Some)
@@ -140,10 +144,11 @@ fn acts<'a>(row: &'a PartRow, book: &Book) -> Vec<(When, Act<'a>)> {
     acts.extend(row.sound.map(|on| (on, Act::Sound)));
     acts.extend(row.survey.iter().map(|one| (one.on, Act::Survey(one))));
     acts.extend(row.capacitors.iter().map(|one| (one.on, Act::Capacitors(one))));
-    let later = |one: &'a CapacitorRow| one.later.as_ref().map(|later| (later.on, Act::CapacitorsAgain(one)));
-    acts.extend(row.capacitors.iter().filter_map(later));
     acts.extend(row.reading.iter().map(|one| (one.on, Act::Reading(one))));
     acts.extend(row.work.iter().map(|one| (one.on, Act::Work(one))));
+    // New capacitors are looked at once they are in.
+    let later = |one: &'a CapacitorRow| one.later.as_ref().map(|later| (later.on, Act::CapacitorsAgain(one)));
+    acts.extend(row.capacitors.iter().filter_map(later));
     acts.extend(row.proof.iter().map(|one| (one.on, Act::Proof(one))));
     acts.extend(row.proven.map(|on| (on, Act::Proven)));
     acts.extend(row.valuation.iter().map(|one| (one.on, Act::Valuation(one))));
@@ -439,7 +444,7 @@ fn photographs(
         let title = look.map_or(row.name.as_str(), |(title, _)| title.as_str());
         let subject = titled(subject.unwrap_or_else(|| super::subject::of_kind(part.kind)), title, part.kind);
         let mut photo = photo(Some(part.id), None, first_look(row, book), ids);
-        photo.caption = text!("As it came").to_owned();
+        text!("As it came").clone_into(&mut photo.caption);
         let marks = row.marks.iter().map(|(x, y, what)| {
             let finding = author.file.findings.iter().find(|file| file.finding.what == *what);
             let finding = finding.ok_or_else(|| format!("no finding “{what}” to be marked"))?;

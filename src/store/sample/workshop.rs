@@ -3,9 +3,7 @@
 use super::super::authoring::{Ids, key};
 use super::tables::{DesignRow, Tables, WorkshopRow};
 use super::{Book, Fault};
-use crate::record::{
-    Change, Design, DesignConnector, DesignFigure, Lot, Material, Place, Side, Workshop,
-};
+use crate::record::{Change, Design, DesignConnector, DesignFigure, Lot, Material, Place, Side, Workshop};
 use crate::text;
 
 /// The title page of the sample.

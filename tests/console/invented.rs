@@ -1,0 +1,78 @@
+//! Invented logbooks: as many as asked for, the same for the same seed, and wrong usage refused.
+
+use benchwright::record::{Kind, Logbook, Word};
+use benchwright::store::invent;
+use chrono::NaiveDate;
+
+use crate::{benchwright as run, json};
+
+fn invented(parts: u32, seed: u64) -> std::sync::Arc<Logbook> {
+    let folder = tempfile::tempdir().unwrap();
+    let today = NaiveDate::from_ymd_opt(2026, 11, 24).unwrap();
+    invent::create(&folder.path().join("i.logbook"), today, parts, seed).unwrap().logbook()
+}
+
+/// All that the logbook says, in words that can be compared.
+fn said(logbook: &Logbook) -> String {
+    format!("{:?}{:?}{:?}{:?}", logbook.parts, logbook.machines, logbook.designs, logbook.places)
+}
+
+#[test]
+fn the_same_seed_invents_the_same_and_another_does_not() {
+    let first = said(&invented(60, 7));
+    assert_eq!(first, said(&invented(60, 7)));
+    assert_ne!(first, said(&invented(60, 8)));
+}
+
+#[test]
+fn as_much_hangs_on_parts_as_a_workshop_of_ten_thousand_would_have() {
+    let logbook = invented(1000, 1);
+    assert_eq!(logbook.parts.len(), 1000);
+    // Of ten thousand: sixty thousand findings, a hundred thousand positions, forty machines; a tenth of that here.
+    let findings: usize = logbook.parts.iter().map(|file| file.findings.len()).sum();
+    let positions: usize = logbook.parts.iter().map(|file| file.capacitors.len()).sum();
+    let surveys: usize = logbook.parts.iter().map(|file| file.surveys.len()).sum();
+    assert!((5000..7000).contains(&findings), "{findings} findings");
+    assert!((9000..11_000).contains(&positions), "{positions} positions");
+    assert!(surveys >= 1000, "{surveys} surveys");
+    assert_eq!(logbook.machines.len(), 4);
+    let fitted: usize = logbook.machines.iter().map(|file| file.fittings.len()).sum();
+    assert!(fitted > 16, "{fitted} fittings");
+    let common = [Kind::Mainboard, Kind::VideoCard, Kind::MemoryModule, Kind::HardDisk, Kind::PowerSupply, Kind::Case];
+    for kind in common {
+        assert!(logbook.parts.iter().any(|file| file.part.kind == kind), "no {}", kind.label());
+    }
+}
+
+#[test]
+fn the_program_invents_and_refuses_wrong_usage() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("i.logbook");
+    let path = path.to_str().unwrap();
+    for wrong in [&["--invent", "0"][..], &["--invent", "many"], &["--seed", "3"], &["--sample", "--invent", "5"]] {
+        let output = run(&[&["new", path], wrong].concat());
+        assert_eq!(output.status.code(), Some(2), "{wrong:?}");
+        assert!(!output.stderr.is_empty() && !std::path::Path::new(path).exists());
+    }
+    let made = json(&["new", path, "--invent", "20", "--seed", "3"]);
+    assert_eq!((&made["parts"], &made["machines"]), (&20.into(), &1.into()));
+}
+
+#[test]
+fn it_goes_out_and_comes_back_the_same() {
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let (first, second, document, again) = (at("a.logbook"), at("b.logbook"), at("a.json"), at("b.json"));
+    assert!(run(&["new", &first, "--invent", "40"]).status.success());
+    assert!(run(&["export", &first, &document]).status.success());
+    assert!(run(&["new", &second]).status.success());
+    let import = run(&["import", &second, &document]);
+    assert!(import.status.success(), "{}", String::from_utf8_lossy(&import.stderr));
+    assert!(run(&["export", &second, &again]).status.success());
+    let read = |path: &str| serde_json::from_slice::<serde_json::Value>(&std::fs::read(path).unwrap()).unwrap();
+    let (was, is) = (read(&document), read(&again));
+    for list in ["part", "finding", "look", "capacitor", "survey", "work", "machine", "fitting", "design"] {
+        assert!(!was[list].is_null(), "the document has no list “{list}”");
+        assert_eq!(was[list], is[list], "{list}");
+    }
+}
