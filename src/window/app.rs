@@ -12,6 +12,7 @@ use super::frame;
 use super::jobs::{Finished, Jobs};
 use super::outbox::{Ask, FilesToKeep, Outbox, Picked};
 use super::page::Page;
+use super::pictures::Pictures;
 use super::session::Session;
 use super::settings::Settings;
 use super::theme;
@@ -27,6 +28,8 @@ pub struct Start {
     pub logbook: Option<PathBuf>,
     /// Where settings are kept; nowhere when `None`.
     pub settings_folder: Option<PathBuf>,
+    /// Where small copies of pictures are kept; nowhere when `None`.
+    pub cache_folder: Option<PathBuf>,
     pub clock: Clock,
 }
 
@@ -36,6 +39,7 @@ pub struct App {
     settings_folder: Option<PathBuf>,
     settings: Settings,
     jobs: Jobs,
+    pictures: Pictures,
     session: Option<Session>,
     /// The logbook that is being opened.
     opening: Option<PathBuf>,
@@ -55,6 +59,7 @@ impl App {
             clock: start.clock,
             settings_folder: start.settings_folder,
             jobs: Jobs::new(ctx.clone()),
+            pictures: Pictures::new(ctx, start.cache_folder),
             session: None,
             opening: None,
             page: Page::Welcome,
@@ -87,6 +92,11 @@ impl App {
         self.session.as_ref()
     }
 
+    /// The pictures on show.
+    pub fn pictures(&self) -> &Pictures {
+        &self.pictures
+    }
+
     fn today(&self) -> NaiveDate {
         (self.clock)()
     }
@@ -110,13 +120,13 @@ impl App {
     }
 
     fn open(&mut self, folder: PathBuf) {
-        let today = self.today();
-        self.start_opening(folder.clone(), move || Session::open(&folder, today));
+        let (today, config) = (self.today(), self.settings_folder.clone());
+        self.start_opening(folder.clone(), move || Session::open(&folder, config.as_deref(), today));
     }
 
     fn start_new(&mut self, folder: PathBuf) {
-        let today = self.today();
-        self.start_opening(folder.clone(), move || Session::new_at(&folder, today));
+        let (today, config) = (self.today(), self.settings_folder.clone());
+        self.start_opening(folder.clone(), move || Session::new_at(&folder, config.as_deref(), today));
     }
 
     fn start_opening(&mut self, path: PathBuf, open: impl FnOnce() -> anyhow::Result<Session> + Send + 'static) {
@@ -195,6 +205,7 @@ impl App {
     }
 
     fn take_news(&mut self) {
+        self.pictures.take_arrived();
         for finished in self.jobs.finished() {
             match finished {
                 Finished::Picked(picked) => self.picked(picked),
@@ -250,8 +261,8 @@ impl App {
 
     fn page_ui(&mut self, ui: &mut Ui, outbox: &mut Outbox) {
         let today = self.today();
-        let Self { session, desks, page, settings, opening, .. } = self;
-        match session.as_ref().map(|session| session.view(today, settings)) {
+        let Self { session, desks, page, settings, opening, pictures, .. } = self;
+        match session.as_ref().map(|session| session.view(today, settings, pictures)) {
             Some(view) if page.needs_logbook() => desks.ui(ui, *page, &view, outbox),
             view => desks.welcome.ui(ui, settings, opening.as_deref(), view.as_ref(), outbox),
         }
@@ -293,11 +304,11 @@ impl App {
         }
         let today = self.today();
         {
-            let Self { session, settings, finder, page, notices, .. } = &mut *self;
+            let Self { session, settings, finder, page, notices, pictures, .. } = &mut *self;
             frame::status_ui(ui, session.as_ref(), situation, &mut outbox);
             frame::rail_ui(ui, *page, situation, &mut outbox);
             frame::notices_ui(ui, notices);
-            let view = session.as_ref().map(|session| session.view(today, settings));
+            let view = session.as_ref().map(|session| session.view(today, settings, pictures));
             if let Some(command) = finder.ui(&ctx, situation, view.as_ref()) {
                 outbox.give(command);
             }

@@ -8,6 +8,7 @@ use chrono::NaiveDate;
 use super::command::Command;
 use super::page::Page;
 use super::part_index::PartIndex;
+use super::pictures::Pictures;
 use super::settings::Settings;
 use crate::assess::Answers;
 use crate::record::{Change, Logbook};
@@ -23,6 +24,8 @@ pub struct View<'a> {
     pub answers: &'a Arc<Answers>,
     pub rules: &'a Arc<Rules>,
     pub index: &'a PartIndex,
+    /// Pictures of photographs, as far as they are made.
+    pub pictures: &'a Pictures,
     pub today: NaiveDate,
     /// The logbook's folder.
     pub folder: &'a Path,

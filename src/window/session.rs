@@ -7,11 +7,12 @@ use chrono::NaiveDate;
 
 use super::outbox::View;
 use super::part_index::PartIndex;
+use super::pictures::Pictures;
 use super::settings::Settings;
 use crate::assess::Answers;
 use crate::record::{Change, Logbook, Workshop};
 use crate::rules::Rules;
-use crate::store::{Event, Store};
+use crate::store::{Event, Store, own_tables};
 use crate::text;
 
 /// The open logbook.
@@ -24,16 +25,38 @@ pub struct Session {
     pub index: PartIndex,
     /// Orders that the store has not answered yet.
     pending: usize,
+    /// What went wrong while opening without keeping the logbook shut.
+    troubles: Vec<String>,
+}
+
+/// The trade's tables with the user's own over them; the shipped ones alone, and why, when those do not hold.
+fn rules(config_folder: Option<&Path>) -> (Rules, Vec<String>) {
+    let own = match config_folder.map_or(Ok(Vec::new()), own_tables) {
+        Ok(own) => own,
+        Err(error) => return (Rules::shipped(), vec![error.to_string()]),
+    };
+    if own.is_empty() {
+        return (Rules::shipped(), Vec::new());
+    }
+    Rules::with_own(&own).map_or_else(
+        |errors| {
+            let notice = text!("Your own tables are left out until this is mended: {errors}", errors = errors);
+            (Rules::shipped(), vec![notice])
+        },
+        |rules| (rules, Vec::new()),
+    )
 }
 
 impl Session {
     /// Opens a logbook. Waits for the disk: not for the window's thread.
-    pub fn open(folder: &Path, today: NaiveDate) -> anyhow::Result<Self> {
-        Ok(Self::of(Store::open(folder)?, today))
+    ///
+    /// `config_folder` is where the user's own tables of the trade lie.
+    pub fn open(folder: &Path, config_folder: Option<&Path>, today: NaiveDate) -> anyhow::Result<Self> {
+        Ok(Self::of(Store::open(folder)?, config_folder, today))
     }
 
     /// Starts a new logbook, named like its folder. Waits for the disk.
-    pub fn new_at(folder: &Path, today: NaiveDate) -> anyhow::Result<Self> {
+    pub fn new_at(folder: &Path, config_folder: Option<&Path>, today: NaiveDate) -> anyhow::Result<Self> {
         let name = folder.file_stem().unwrap_or(folder.as_os_str()).to_string_lossy().into_owned();
         let workshop = Workshop {
             id: Store::new_id(),
@@ -42,16 +65,17 @@ impl Session {
             currency: "EUR".to_owned(),
             note: String::new(),
         };
-        Ok(Self::of(Store::create(folder, workshop)?, today))
+        Ok(Self::of(Store::create(folder, workshop)?, config_folder, today))
     }
 
-    fn of(store: Store, today: NaiveDate) -> Self {
-        let rules = Arc::new(Rules::shipped());
+    fn of(store: Store, config_folder: Option<&Path>, today: NaiveDate) -> Self {
+        let (rules, troubles) = rules(config_folder);
+        let rules = Arc::new(rules);
         let logbook = store.logbook();
         let answers = Arc::new(Answers::of(&logbook, &rules, today));
         let index = PartIndex::default().next(&logbook, &answers);
         let folder = store.folder().to_path_buf();
-        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0 }
+        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0, troubles }
     }
 
     /// Calls `wake` whenever the store has news.
@@ -70,9 +94,9 @@ impl Session {
     }
 
     /// What desks draw from.
-    pub fn view<'a>(&'a self, today: NaiveDate, settings: &'a Settings) -> View<'a> {
+    pub fn view<'a>(&'a self, today: NaiveDate, settings: &'a Settings, pictures: &'a Pictures) -> View<'a> {
         let Self { store, folder, logbook, rules, answers, index, .. } = self;
-        View { store, logbook, answers, rules, index, today, folder, settings }
+        View { store, logbook, answers, rules, index, pictures, today, folder, settings }
     }
 
     /// Has a change written.
@@ -110,7 +134,7 @@ impl Session {
 
     /// Takes what the store has published since the last call, works out what follows, and gives back what went wrong.
     pub fn take_news(&mut self, today: NaiveDate) -> Vec<String> {
-        let mut notices = Vec::new();
+        let mut notices = std::mem::take(&mut self.troubles);
         for event in self.store.take_events() {
             self.pending = self.pending.saturating_sub(1);
             match event {

@@ -44,6 +44,11 @@ pub fn folder() -> Option<PathBuf> {
     directories::ProjectDirs::from("", "", "benchwright").map(|folders| folders.config_dir().to_path_buf())
 }
 
+/// Where small copies of pictures are kept; they can be thrown away at any time.
+pub fn cache_folder() -> Option<PathBuf> {
+    directories::ProjectDirs::from("", "", "benchwright").map(|folders| folders.cache_dir().join("pictures"))
+}
+
 fn file(folder: &Path) -> PathBuf {
     folder.join("window.toml")
 }

@@ -6,8 +6,8 @@ use std::time::{Duration, Instant};
 use benchwright::record::{
     Change, Id, Kind, Marking, Moment, Originality, Part, Place, PlaceId, Surface, When, Workshop,
 };
-use benchwright::record::{FromFactory, PartId};
-use benchwright::store::Store;
+use benchwright::record::{FromFactory, PartId, Photo, PhotoView};
+use benchwright::store::{Kept, Store};
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
 use egui::accesskit::Role;
@@ -61,6 +61,23 @@ pub fn marking(part: PartId, text: &str) -> Marking {
         scheme: String::new(),
         supersedes: None,
         note: String::new(),
+    }
+}
+
+pub fn photo_of(part: &Part, kept: &Kept, [width_px, height_px]: [u32; 2]) -> Photo {
+    Photo {
+        id: Store::new_id(),
+        part: Some(part.id),
+        machine: None,
+        lot: None,
+        content: kept.content.clone(),
+        extension: kept.extension.clone(),
+        width_px,
+        height_px,
+        added: Moment::default(),
+        taken: When::Unknown,
+        view: PhotoView::Overview,
+        caption: String::new(),
     }
 }
 
@@ -133,7 +150,8 @@ impl Hand {
 }
 
 fn open(folder: &TempDir, logbook: Option<PathBuf>, size: [f32; 2]) -> Harness<'static, App> {
-    let start = Start { logbook, settings_folder: Some(folder.path().join("settings")), clock: today };
+    let start =
+        Start { logbook, settings_folder: Some(folder.path().join("settings")), cache_folder: None, clock: today };
     let mut window = Harness::builder().with_size(size).build_eframe(|creation| App::new(&creation.egui_ctx, start));
     window.run();
     window

@@ -1,12 +1,13 @@
 //! The Shelf: sorting, filtering, keys, and rows that can be read aloud.
 
 use benchwright::record::{Change, Kind};
+use benchwright::store::FileSource;
 use benchwright::window::page::Page;
 use egui::Key;
 use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
 
-use crate::hand::{Hand, marking, part, place};
+use crate::hand::{Hand, marking, part, photo_of, place};
 
 fn hand(size: [f32; 2]) -> Hand {
     let mut change = Change::new("Log a shelf");
@@ -179,4 +180,26 @@ fn at_twice_the_size_on_a_laptop_nothing_that_is_named_lies_over_another() {
             }
         }
     }
+}
+
+#[test]
+fn a_part_with_a_photograph_is_shown_by_it() {
+    let picture = image::RgbaImage::from_fn(64, 48, |x, y| image::Rgba([x as u8 * 4, y as u8 * 5, 90, 255]));
+    let mut bytes = Vec::new();
+    picture.write_to(&mut std::io::Cursor::new(&mut bytes), image::ImageFormat::Png).unwrap();
+    let mut hand = Hand::on(Change::new(""), SIZE);
+    let store = hand.window.state().session().unwrap().store().clone();
+    let kept = store.keep_photo(FileSource::Bytes(&bytes), "png").unwrap();
+    let board = part("1", Kind::Mainboard, "Veltrane board");
+    let mut change = Change::new("Log a board with its photograph");
+    let photo = photo_of(&board, &kept, [64, 48]);
+    change.put(board).put(photo.clone());
+    store.send(change);
+    hand.wait("the board", |app| app.session().unwrap().logbook.parts.len() == 1);
+    hand.window.get_by_role_and_label(Role::Tab, "Shelf").click();
+    hand.window.run();
+    hand.press("Show pictures");
+    hand.wait("its picture", |app| app.pictures().bytes() > 0);
+    // Never enlarged: four bytes a pixel.
+    assert_eq!(hand.window.state().pictures().bytes(), 64 * 48 * 4);
 }

@@ -27,7 +27,8 @@ impl<'a> Cells<'a> {
     pub fn rect(&self, column: usize) -> Rect {
         let left: f32 = self.row.left() + self.widths[..column].iter().sum::<f32>();
         let width = self.widths.get(column).copied().unwrap_or_default();
-        Rect::from_min_size(pos2(left, self.row.top()), vec2(width, self.row.height())).shrink2(vec2(GRID, 0.0))
+        Rect::from_min_size(pos2(left, self.row.top()), vec2(width, self.row.height()))
+            .shrink2(vec2(GRID.min(width / 2.0), 0.0))
     }
 
     /// Text in the ink.
@@ -54,6 +55,9 @@ impl<'a> Cells<'a> {
     /// A mark with its word.
     pub fn mark(&mut self, column: usize, mark: Mark, words: &str, colour: Color32) {
         let rect = self.rect(column);
+        if rect.width() <= 0.0 {
+            return;
+        }
         let side = 4.0 * GRID;
         let centre = pos2(rect.left() + side / 2.0, rect.center().y);
         marks::draw(self.ui.painter(), Rect::from_center_size(centre, vec2(side, side)), mark, colour);

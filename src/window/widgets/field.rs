@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use egui::{ComboBox, Key, Response, RichText, TextEdit, Ui, vec2};
+use egui::{Align, ComboBox, Key, Layout, Response, RichText, TextEdit, Ui, vec2};
 
 use super::words::remark;
 use crate::text;
@@ -10,8 +10,8 @@ use crate::window::theme::{GRID, TextRole, Themed};
 
 /// One line of text under its label. `width` in points; the rest of the line when `None`.
 pub fn field_ui(ui: &mut Ui, label: &str, value: &mut String, width: Option<f32>) -> Response {
-    labelled(ui, label, |ui| {
-        let width = width.unwrap_or_else(|| ui.available_width());
+    let width = width.unwrap_or_else(|| ui.available_width());
+    labelled(ui, label, width, |ui| {
         ui.add(
             TextEdit::singleline(value)
                 .desired_width(width)
@@ -25,7 +25,8 @@ pub fn field_ui(ui: &mut Ui, label: &str, value: &mut String, width: Option<f32>
 
 /// Several lines of text under their label.
 pub fn notes_ui(ui: &mut Ui, label: &str, value: &mut String, rows: usize) -> Response {
-    labelled(ui, label, |ui| {
+    let width = ui.available_width();
+    labelled(ui, label, width, |ui| {
         let ink = ui.tokens().ink;
         ui.add(TextEdit::multiline(value).desired_width(ui.available_width()).desired_rows(rows).text_color(ink))
     })
@@ -41,9 +42,9 @@ pub fn choice_ui<T: PartialEq + Copy>(
 ) -> bool {
     let before = *chosen;
     let said = choices.iter().find(|(choice, _)| choice == chosen).map_or("", |(_, said)| *said);
-    labelled(ui, label, |ui| {
+    labelled(ui, label, width, |ui| {
         ComboBox::from_id_salt(label)
-            .width(width)
+            .width(width - 2.0 * ui.spacing().button_padding.x)
             .height(140.0 * GRID)
             .selected_text(RichText::new(said).color(ui.tokens().ink))
             .show_ui(ui, |ui| {
@@ -78,8 +79,11 @@ fn expanded(path: &str) -> PathBuf {
     }
 }
 
-fn labelled(ui: &mut Ui, label: &str, widget: impl FnOnce(&mut Ui) -> Response) -> Response {
-    ui.vertical(|ui| {
+/// A widget of a known width under its label, so that a line of them knows where to wrap.
+fn labelled(ui: &mut Ui, label: &str, width: f32, widget: impl FnOnce(&mut Ui) -> Response) -> Response {
+    let size = vec2(width, 13.0 * GRID);
+    ui.allocate_ui_with_layout(size, Layout::top_down(Align::Min), |ui| {
+        ui.set_width(width);
         ui.spacing_mut().item_spacing.y = 2.0;
         let said = ui.label(remark(ui, label));
         ui.label_inputs_by(said.id, widget)

@@ -26,6 +26,8 @@ pub struct Column<'a> {
     pub width: Width,
     /// Whether a press on its heading sorts by it.
     pub sorts: bool,
+    /// Left out where the table is narrower than this, points; 0 to stay always.
+    pub shown_from: f32,
 }
 
 /// Which column a table is sorted by.
@@ -94,17 +96,23 @@ impl Table<'_> {
         .inner
     }
 
+    /// How wide each column is; 0 for one that is left out.
     fn widths(&self, room: f32) -> Vec<f32> {
-        let fixed: f32 =
-            self.columns.iter().map(|column| if let Width::Points(points) = column.width { points } else { 0.0 }).sum();
-        let shares: f32 =
-            self.columns.iter().map(|column| if let Width::Share(share) = column.width { share } else { 0.0 }).sum();
-        let share = ((room - fixed) / shares.max(0.01)).max(0.0);
+        let shown = |column: &Column<'_>| room >= column.shown_from;
+        let (mut fixed, mut shares) = (0.0, 0.0);
+        for column in self.columns.iter().filter(|column| shown(column)) {
+            match column.width {
+                Width::Points(points) => fixed += points,
+                Width::Share(share) => shares += share,
+            }
+        }
+        let share = ((room - fixed) / f32::max(shares, 0.01)).max(0.0);
         self.columns
             .iter()
             .map(|column| match column.width {
+                _ if !shown(column) => 0.0,
                 Width::Points(points) => points,
-                Width::Share(part) => (part * share).max(12.0 * GRID),
+                Width::Share(part) => part * share,
             })
             .collect()
     }
@@ -114,7 +122,9 @@ impl Table<'_> {
         let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 7.0 * GRID), Sense::hover());
         let mut pressed = None;
         let mut left = rect.left();
-        for (index, (column, width)) in self.columns.iter().zip(widths).enumerate() {
+        for (index, (column, width)) in
+            self.columns.iter().zip(widths).enumerate().filter(|(_, (_, width))| **width > 0.0)
+        {
             let cell = Rect::from_min_size(egui::pos2(left, rect.top()), vec2(*width, rect.height()));
             left += width;
             let is_sorted = self.sort.filter(|sort| sort.column == index);

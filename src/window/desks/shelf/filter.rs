@@ -6,7 +6,6 @@ use crate::assess::PartState;
 use crate::record::{Kind, PlaceId, When, Word};
 use crate::text;
 use crate::trade::Span;
-use crate::window::outbox::View;
 use crate::window::theme::GRID;
 use crate::window::widgets::{choice_ui, field_ui, link_ui};
 
@@ -40,7 +39,7 @@ impl Filter {
 }
 
 /// Draws the fields in one line, wrapped where it is narrow; the text field is given back.
-pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, view: &View<'_>) -> Response {
+pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, places: &[(PlaceId, String)]) -> Response {
     ui.horizontal_wrapped(|ui| {
         let text_field = field_ui(ui, text!("Words, tag or marking"), &mut filter.words, Some(65.0 * GRID));
         let any = text!("Any");
@@ -48,10 +47,7 @@ pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, view: &View<'_>) -> Response 
         choice_ui(ui, text!("Kind"), &mut filter.kind, &kinds, 36.0 * GRID);
         let states = with_any(any, PartState::ALL.iter().map(|state| (*state, state.label())));
         choice_ui(ui, text!("State"), &mut filter.state, &states, 36.0 * GRID);
-        // Only an open list shows its names; the path of every place is not made each frame for nothing.
-        let names: Vec<(PlaceId, String)> =
-            view.logbook.places.iter().map(|place| (place.id, view.logbook.place_path(place.id))).collect();
-        let places = with_any(any, names.iter().map(|(id, name)| (*id, name.as_str())));
+        let places = with_any(any, places.iter().map(|(id, name)| (*id, name.as_str())));
         choice_ui(ui, text!("Place"), &mut filter.place, &places, 36.0 * GRID);
         field_ui(ui, text!("Made from"), &mut filter.made_from, Some(22.0 * GRID));
         field_ui(ui, text!("Made to"), &mut filter.made_to, Some(22.0 * GRID));

@@ -18,6 +18,8 @@ pub struct Found {
     sorted: Vec<Arc<IndexRow>>,
     sorted_by: Option<(u64, Sort)>,
     parts: Vec<Arc<IndexRow>>,
+    /// Every place with its whole path, by that path.
+    places: Vec<(PlaceId, String)>,
     asked_for: Option<(u64, Sort, Filter)>,
 }
 
@@ -27,9 +29,19 @@ impl Found {
         &self.parts
     }
 
+    /// Every place with its whole path, by that path.
+    pub fn places(&self) -> &[(PlaceId, String)] {
+        &self.places
+    }
+
     /// Sorts and filters where something changed. Typing only filters: the order stands already.
     pub fn bring_up_to_date(&mut self, view: &View<'_>, filter: &Filter, sort: Sort) {
         let revision = view.index.revision;
+        if self.sorted_by.is_none_or(|(at, _)| at != revision) {
+            let logbook = view.logbook;
+            self.places = logbook.places.iter().map(|place| (place.id, logbook.place_path(place.id))).collect();
+            self.places.sort_by(|(_, one), (_, other)| one.cmp(other));
+        }
         if self.sorted_by != Some((revision, sort)) {
             self.sorted.clone_from(&view.index.rows);
             self.sorted.sort_by(|one, other| {

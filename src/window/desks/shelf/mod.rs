@@ -51,7 +51,7 @@ impl Shelf {
         self.found.bring_up_to_date(view, &self.filter, self.sort);
         self.heading_ui(ui, view);
         let before = self.filter.clone();
-        let text_field = filter_ui(ui, &mut self.filter, view);
+        let text_field = filter_ui(ui, &mut self.filter, self.found.places());
         if std::mem::take(&mut self.wants_text) {
             text_field.request_focus();
         }

@@ -8,6 +8,7 @@ use egui::{Rect, Role, ScrollArea, Sense, Ui, WidgetInfo, pos2, vec2};
 use crate::record::PartId;
 use crate::window::outbox::View;
 use crate::window::part_index::IndexRow;
+use crate::window::pictures::{SMALL_PX, Shown, face_of, paint_fitting};
 use crate::window::theme::marks;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
@@ -18,7 +19,7 @@ const TILE: egui::Vec2 = vec2(46.0 * GRID, 46.0 * GRID);
 /// Draws the parts as pictures with their tags; the part that was pressed.
 // Lines of pictures are no table: each picture is a widget with a name of its own.
 #[allow(clippy::disallowed_methods)]
-pub fn tiles_ui(ui: &mut Ui, _view: &View<'_>, parts: &[Arc<IndexRow>]) -> Option<PartId> {
+pub fn tiles_ui(ui: &mut Ui, view: &View<'_>, parts: &[Arc<IndexRow>]) -> Option<PartId> {
     let mut pressed = None;
     ui.spacing_mut().item_spacing = vec2(0.0, 0.0);
     let columns = ((ui.available_width() / TILE.x) as usize).max(1);
@@ -29,7 +30,7 @@ pub fn tiles_ui(ui: &mut Ui, _view: &View<'_>, parts: &[Arc<IndexRow>]) -> Optio
             for column in 0..columns {
                 let Some(part) = parts.get(line * columns + column) else { break };
                 let corner = pos2(rect.left() + column as f32 * TILE.x, rect.top());
-                if tile_ui(ui, part, Rect::from_min_size(corner, TILE)) {
+                if tile_ui(ui, view, part, Rect::from_min_size(corner, TILE)) {
                     pressed = Some(part.id);
                 }
             }
@@ -38,12 +39,19 @@ pub fn tiles_ui(ui: &mut Ui, _view: &View<'_>, parts: &[Arc<IndexRow>]) -> Optio
     pressed
 }
 
-fn tile_ui(ui: &mut Ui, part: &IndexRow, rect: Rect) -> bool {
+fn tile_ui(ui: &mut Ui, view: &View<'_>, part: &IndexRow, rect: Rect) -> bool {
     let tokens = ui.tokens();
     let response = ui.interact(rect, egui::Id::unique(("picture", part.id)), Sense::click());
     let picture = Rect::from_min_size(rect.min, PICTURE);
     ui.painter().rect_filled(picture, 2.0, tokens.rail);
-    marks::draw(ui.painter(), Rect::from_center_size(picture.center(), vec2(32.0, 32.0)), Mark::Part, tokens.hairline);
+    match face_of(&part.answers().file.photos).map(|photo| view.pictures.get(view.store, photo, SMALL_PX)) {
+        Some(Shown::Ready(texture)) => paint_fitting(ui, picture, &texture),
+        Some(Shown::Loading) => {}
+        Some(Shown::Failed(_)) | None => {
+            let mark = Rect::from_center_size(picture.center(), vec2(32.0, 32.0));
+            marks::draw(ui.painter(), mark, Mark::Part, tokens.hairline);
+        }
+    }
     if response.hovered() || response.has_focus() {
         let stroke = egui::Stroke::new(2.0, tokens.press);
         ui.painter().rect_stroke(picture, 2.0, stroke, egui::StrokeKind::Inside);

@@ -27,14 +27,14 @@ pub const COLUMNS: Columns = Columns { tag: 0, what: 1, span: 2, state: 3, work:
 
 /// The columns, in the reader's language.
 pub fn columns() -> [Column<'static>; 6] {
-    let column = |title, width| Column { title, width, sorts: true };
+    let column = |title, width, shown_from| Column { title, width, sorts: true, shown_from };
     [
-        column(text!("Tag"), Width::Points(20.0 * GRID)),
-        column(text!("What it is"), Width::Share(3.0)),
-        column(text!("Made"), Width::Points(26.0 * GRID)),
-        column(text!("State"), Width::Points(48.0 * GRID)),
-        column(text!("Open work"), Width::Points(24.0 * GRID)),
-        column(text!("Where"), Width::Share(2.0)),
+        column(text!("Tag"), Width::Points(20.0 * GRID), 0.0),
+        column(text!("What it is"), Width::Share(3.0), 0.0),
+        column(text!("Made"), Width::Points(26.0 * GRID), 130.0 * GRID),
+        column(text!("State"), Width::Points(48.0 * GRID), 0.0),
+        column(text!("Open work"), Width::Points(24.0 * GRID), 150.0 * GRID),
+        column(text!("Where"), Width::Share(2.0), 190.0 * GRID),
     ]
 }
 
