@@ -44,7 +44,7 @@ pub fn choice_ui<T: PartialEq + Copy>(
     let said = choices.iter().find(|(choice, _)| choice == chosen).map_or("", |(_, said)| *said);
     labelled(ui, label, width, |ui| {
         ComboBox::from_id_salt(label)
-            .width(width - 2.0 * ui.spacing().button_padding.x)
+            .width(width)
             .height(140.0 * GRID)
             .selected_text(RichText::new(said).color(ui.tokens().ink))
             .show_ui(ui, |ui| {

@@ -41,16 +41,16 @@ impl Filter {
 /// Draws the fields in one line, wrapped where it is narrow; the text field is given back.
 pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, places: &[(PlaceId, String)]) -> Response {
     ui.horizontal_wrapped(|ui| {
-        let text_field = field_ui(ui, text!("Words, tag or marking"), &mut filter.words, Some(65.0 * GRID));
+        let text_field = field_ui(ui, text!("Words, tag or marking"), &mut filter.words, Some(60.0 * GRID));
         let any = text!("Any");
         let kinds = with_any(any, Kind::ALL.iter().map(|kind| (*kind, kind.label())));
-        choice_ui(ui, text!("Kind"), &mut filter.kind, &kinds, 36.0 * GRID);
+        choice_ui(ui, text!("Kind"), &mut filter.kind, &kinds, 34.0 * GRID);
         let states = with_any(any, PartState::ALL.iter().map(|state| (*state, state.label())));
-        choice_ui(ui, text!("State"), &mut filter.state, &states, 36.0 * GRID);
+        choice_ui(ui, text!("State"), &mut filter.state, &states, 34.0 * GRID);
         let places = with_any(any, places.iter().map(|(id, name)| (*id, name.as_str())));
-        choice_ui(ui, text!("Place"), &mut filter.place, &places, 36.0 * GRID);
-        field_ui(ui, text!("Made from"), &mut filter.made_from, Some(22.0 * GRID));
-        field_ui(ui, text!("Made to"), &mut filter.made_to, Some(22.0 * GRID));
+        choice_ui(ui, text!("Place"), &mut filter.place, &places, 34.0 * GRID);
+        field_ui(ui, text!("Made from"), &mut filter.made_from, Some(20.0 * GRID));
+        field_ui(ui, text!("Made to"), &mut filter.made_to, Some(20.0 * GRID));
         if !filter.is_open() && link_ui(ui, text!("Show all")).clicked() {
             *filter = Filter::default();
         }
