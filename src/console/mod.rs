@@ -6,7 +6,12 @@
 mod check;
 mod exchange;
 mod new;
+mod opened;
+mod outstanding;
+mod part;
+mod parts;
 mod read;
+mod readiness;
 mod work_out;
 
 use std::io::Write;
@@ -42,6 +47,14 @@ struct Arguments {
 enum Command {
     #[command(about = text!("Make a new logbook"))]
     New(new::New),
+    #[command(about = text!("List all parts"))]
+    Parts(parts::Parts),
+    #[command(about = text!("Show one part and what follows from what is known of it"))]
+    Part(part::Part),
+    #[command(about = text!("List the work that is outstanding, in working order"))]
+    Outstanding(outstanding::Outstanding),
+    #[command(about = text!("Say at which gate machines stand, and whether power may be applied"))]
+    Readiness(readiness::Readiness),
     #[command(about = text!("Write an exchange document's records into a logbook"))]
     Import(exchange::Import),
     #[command(about = text!("Write everything but picture bytes into an exchange document"))]
@@ -60,6 +73,10 @@ impl Command {
     fn answer(&self, json: bool) -> Answer {
         match self {
             Self::New(new) => new.answer(json),
+            Self::Parts(parts) => parts.answer(json),
+            Self::Part(part) => part.answer(json),
+            Self::Outstanding(outstanding) => outstanding.answer(json),
+            Self::Readiness(readiness) => readiness.answer(json),
             Self::Import(import) => import.answer(json),
             Self::Export(export) => export.answer(json),
             Self::Check(check) => check.answer(json),

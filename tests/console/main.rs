@@ -1,6 +1,7 @@
 //! The built program on the console, and pictures.
 #![allow(clippy::unwrap_used)]
 
+mod answers;
 mod figures;
 mod invented;
 mod logbooks;

@@ -1,0 +1,186 @@
+//! `part LOGBOOK TAG`: everything that the logbook says about one part, and what follows.
+//!
+//! JSON: the row of `parts`, and with it `"serial"`, `"kept_apart"` (why; null when it is not), `"power"` (as in
+//! `readiness`; null where no current reaches it), `"markings": [{"text", "surface", "place", "from", "to",
+//! "readings", "weeks_late"}]` (the span of the best reading, how many are left, and by how many weeks it stands out),
+//! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
+//! "standing"}]` and `"work"` (as in `outstanding`).
+
+use std::fmt::Write as _;
+
+use chrono::NaiveDate;
+use clap::Args;
+use serde::Serialize;
+
+use super::opened::{Which, months, totals_in_words};
+use super::outstanding::{self, TaskForm};
+use super::parts::{self, PartForm};
+use super::readiness::PowerForm;
+use super::{Answer, as_json};
+use crate::assess::making;
+use crate::assess::reason::finding_name;
+use crate::record::{FindingState, Severity, Surface, When, Word as _};
+use crate::text;
+
+#[derive(Args)]
+pub struct Part {
+    #[command(flatten)]
+    which: Which,
+    #[arg(help = text!("The part's tag"))]
+    tag: String,
+}
+
+/// The JSON form.
+#[derive(Serialize)]
+struct Form {
+    #[serde(flatten)]
+    part: PartForm,
+    serial: String,
+    kept_apart: Option<String>,
+    power: Option<PowerForm>,
+    markings: Vec<MarkingForm>,
+    findings: Vec<FindingForm>,
+    proofs: Vec<ProofForm>,
+    work: Vec<TaskForm>,
+}
+
+#[derive(Serialize)]
+struct MarkingForm {
+    text: String,
+    surface: Surface,
+    place: String,
+    from: Option<NaiveDate>,
+    to: Option<NaiveDate>,
+    readings: usize,
+    weeks_late: Option<i64>,
+    #[serde(skip)]
+    said: String,
+}
+
+#[derive(Serialize)]
+struct FindingForm {
+    what: String,
+    say: String,
+    place: String,
+    state: FindingState,
+    severity: Severity,
+    since: When,
+}
+
+#[derive(Serialize)]
+struct ProofForm {
+    proof: String,
+    required: bool,
+    good: bool,
+    standing: String,
+    #[serde(skip)]
+    say: String,
+}
+
+impl Part {
+    pub fn answer(&self, json: bool) -> Answer {
+        let opened = self.which.open()?;
+        let file = opened.part(&self.tag)?;
+        let answers = opened.answers.part(file.part.id).expect("every part of the logbook is answered");
+        let (logbook, rules) = (&opened.logbook, &opened.rules);
+        let joint = making::read(file, answers.design.as_ref().map(|design| &design.design));
+        let markings = file.markings_now().zip(&joint.markings).map(|(marking, kept)| {
+            let best = kept.chosen();
+            MarkingForm {
+                text: marking.text.clone(),
+                surface: marking.surface,
+                place: marking.place_on_part.clone(),
+                from: best.map(|reading| reading.span.first),
+                to: best.map(|reading| reading.span.last),
+                readings: kept.kept_count,
+                weeks_late: answers.making.outliers.iter().find(|(id, _)| *id == marking.id).map(|(_, weeks)| *weeks),
+                said: kept.kept().iter().map(|reading| months(reading.span)).collect::<Vec<_>>().join(text!(" or ")),
+            }
+        });
+        let findings = file.findings.iter().map(|finding| FindingForm {
+            what: finding.finding.what.clone(),
+            say: finding_name(logbook, rules, file.part.id, finding.finding.id),
+            place: finding.finding.place_on_part.clone(),
+            state: finding.state(),
+            severity: finding.severity(),
+            since: finding.since(),
+        });
+        let proofs = answers.proofs.iter().map(|proof| ProofForm {
+            proof: proof.rule.name.clone(),
+            required: proof.rule.required,
+            good: proof.standing.is_good(),
+            standing: proof.standing.said(logbook),
+            say: text::say(&proof.rule.say).to_owned(),
+        });
+        let form = Form {
+            serial: file.part.serial.clone(),
+            kept_apart: file.part.is_quarantined().then(|| file.part.quarantine.clone()),
+            power: opened.answers.power_of_part(file.part.id).map(|power| PowerForm::of(&power, &opened)),
+            markings: markings.collect(),
+            findings: findings.collect(),
+            proofs: proofs.collect(),
+            work: outstanding::forms(&answers.tasks, &opened),
+            part: parts::form(&opened, answers),
+        };
+        if json { as_json(&form) } else { Ok(in_words(&form, answers)) }
+    }
+}
+
+fn in_words(form: &Form, answers: &crate::assess::PartAnswers) -> String {
+    let PartForm { tag, title, kind, state, .. } = &form.part;
+    let mut lines = format!("{tag}  {title} ({}): {}", kind.label(), state.label());
+    let mut line = |depth: usize, text: String| {
+        let _ = write!(lines, "\n{:1$}{text}", "", depth * 2);
+    };
+    if let Some(why) = &form.kept_apart {
+        line(1, text!("Kept apart: {why}", why = why));
+    }
+    if let Some(span) = answers.making.span {
+        line(1, text!("Made: {span}", span = months(span)));
+    }
+    for marking in &form.markings {
+        let mut said = if marking.said.is_empty() { text!("no date").to_owned() } else { marking.said.clone() };
+        if let Some(weeks) = marking.weeks_late {
+            said += &text!(", {weeks} weeks later than the rest", weeks = weeks);
+        }
+        line(
+            2,
+            text!("{text} ({surface}): {said}", text = marking.text, surface = marking.surface.label(), said = said),
+        );
+    }
+    if let Some(power) = &form.power {
+        line(1, text!("May power be applied on the bench? {verdict}", verdict = power.verdict.label()));
+        for reason in power.sentences() {
+            line(2, reason.to_owned());
+        }
+    }
+    if !form.findings.is_empty() {
+        line(1, text!("Findings").to_owned());
+    }
+    for finding in &form.findings {
+        let place = if finding.place.is_empty() { String::new() } else { format!(", {}", finding.place) };
+        line(
+            2,
+            format!(
+                "{}{place}: {}, {} ({})",
+                finding.say,
+                finding.severity.label(),
+                finding.state.label(),
+                finding.since
+            ),
+        );
+    }
+    if !form.proofs.is_empty() {
+        line(1, text!("Proofs").to_owned());
+    }
+    for proof in &form.proofs {
+        line(2, format!("{} {}", proof.say, proof.standing));
+    }
+    if !form.work.is_empty() {
+        line(1, totals_in_words(answers.totals));
+    }
+    for task in &form.work {
+        line(2, task.in_words());
+    }
+    lines
+}

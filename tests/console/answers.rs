@@ -1,0 +1,205 @@
+//! `parts`, `part`, `outstanding` and `readiness` about a workshop with one board, one supply, one machine.
+
+use benchwright::record::*;
+use benchwright::store::Store;
+use serde_json::json;
+
+use crate::{json, reason, text};
+
+const ON: &[&str] = &["--on", "2026-06-01"];
+
+fn at(on: &str) -> Moment {
+    Moment { on: on.parse().unwrap(), sequence: 0 }
+}
+
+fn part(tag: &str, kind: Kind, name: &str) -> Part {
+    Part {
+        id: Store::new_id(),
+        tag: tag.to_owned(),
+        kind,
+        design: None,
+        name: name.to_owned(),
+        serial: "S-1".to_owned(),
+        originality: Originality::Unstated,
+        lot: None,
+        price_cents: None,
+        acquired: When::Unknown,
+        place: None,
+        inside: None,
+        quarantine: String::new(),
+        quarantined: When::Unknown,
+        note: String::new(),
+    }
+}
+
+/// A board with a leaked cell, dated by a sticker, planned for a machine with a supply's role still empty.
+fn workshop() -> (tempfile::TempDir, String) {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("attic.logbook");
+    let keeper = Workshop {
+        id: Store::new_id(),
+        name: "Attic".to_owned(),
+        keeper: "Ida".to_owned(),
+        currency: "EUR".to_owned(),
+        note: String::new(),
+    };
+    let store = Store::create(&path, keeper).unwrap();
+    let mut change = Change::new("Log part 0042");
+    let shelf = Place { id: Store::new_id(), within: None, name: "Shelf 2".to_owned(), note: String::new() };
+    let board = Part { place: Some(shelf.id), ..part("0042", Kind::Mainboard, "Nordkamp NB-4") };
+    let badge = part("0043", Kind::Case, "Nordkamp case");
+    let finding = Finding {
+        id: Store::new_id(),
+        part: board.id,
+        what: "cell-leaked".to_owned(),
+        place_on_part: "by the keyboard port".to_owned(),
+        source: FindingSource::Hand,
+        question: String::new(),
+        note: String::new(),
+    };
+    let look = Look {
+        id: Store::new_id(),
+        finding: finding.id,
+        looked: at("2026-05-01"),
+        state: FindingState::Open,
+        severity: Severity::Grave,
+        share_percent: None,
+        again_by: When::Unknown,
+        reason: String::new(),
+        survey: None,
+        work: None,
+    };
+    let marking = Marking {
+        id: Store::new_id(),
+        part: board.id,
+        read: at("2026-05-01"),
+        surface: Surface::Sticker,
+        place_on_part: String::new(),
+        text: "1998-03-06".to_owned(),
+        from_factory: FromFactory::Yes,
+        scheme: String::new(),
+        supersedes: None,
+        note: String::new(),
+    };
+    let machine = Machine {
+        id: Store::new_id(),
+        name: "Orla".to_owned(),
+        purpose: String::new(),
+        window_from: "1997".parse().unwrap(),
+        window_to: "1999".parse().unwrap(),
+        standing: Standing::Typical,
+        priority: 1,
+        note: String::new(),
+    };
+    let role = |kind| Role {
+        id: Store::new_id(),
+        machine: machine.id,
+        kind,
+        name: String::new(),
+        required: true,
+        count: 1,
+        note: String::new(),
+    };
+    let (of_board, of_supply) = (role(Kind::Mainboard), role(Kind::PowerSupply));
+    let plan = Placement {
+        id: Store::new_id(),
+        machine: machine.id,
+        role: of_board.id,
+        part: board.id,
+        pinned: false,
+        planned: at("2026-05-02"),
+        reason: String::new(),
+    };
+    change.put(shelf).put(board).put(badge).put(machine).put(of_board).put(of_supply);
+    change.put(plan).put(marking).put(finding).put(look);
+    store.write(change).unwrap();
+    let path = path.to_str().unwrap().to_owned();
+    (folder, path)
+}
+
+#[test]
+fn parts_tell_tag_what_state_span_work_and_where() {
+    let (_folder, logbook) = workshop();
+    let answer = json(&[&["parts", &logbook], ON].concat());
+    let board = &answer["parts"][0];
+    assert_eq!(board["tag"], "0042");
+    assert_eq!((&board["kind"], &board["state"]), (&json!("mainboard"), &json!("held_storage")));
+    assert_eq!((&board["not_before"], &board["place"]), (&json!("1998-03-06"), &json!("Shelf 2")));
+    assert_eq!((&board["machine"], &board["fitted"]), (&json!("Orla"), &json!(false)));
+    assert_eq!((&board["hold"], &board["doable"]), (&json!("storage"), &json!(1)));
+    assert_eq!(answer["parts"][1]["state"], "unsurveyed");
+    let said = text(&[&["parts", &logbook], ON].concat());
+    assert!(said.contains("0042  Nordkamp NB-4") && said.contains("Work before storage"), "{said}");
+    assert!(said.contains("Shelf 2 (planned for Orla)"), "{said}");
+}
+
+#[test]
+fn a_part_tells_its_markings_findings_work_and_whether_power_may_be_applied() {
+    let (_folder, logbook) = workshop();
+    let answer = json(&[&["part", &logbook, "0042"], ON].concat());
+    assert_eq!(answer["power"]["verdict"], "no");
+    assert_eq!(answer["markings"][0]["from"], "1998-03-06");
+    assert_eq!(answer["findings"][0]["say"], "Leaked cell");
+    assert_eq!(answer["findings"][0]["since"], "2026-05-01");
+    let said = text(&[&["part", &logbook, "0042"], ON].concat());
+    assert!(said.contains("May power be applied on the bench? No"), "{said}");
+    assert!(said.contains("Leaked cell, by the keyboard port: Grave, Open (2026-05-01)"), "{said}");
+    let reason = reason(&["part", &logbook, "4711"]);
+    assert!(reason.contains("no part has the tag “4711”"), "{reason}");
+}
+
+#[test]
+fn outstanding_work_comes_in_working_order_with_cautions_and_materials() {
+    let (_folder, logbook) = workshop();
+    let answer = json(&["outstanding", &logbook, "--part", "0042"]);
+    let work = answer["work"].as_array().unwrap();
+    let titles: Vec<&str> = work.iter().map(|task| task["title"].as_str().unwrap()).collect();
+    let place = |rule: &str| work.iter().position(|task| task["rule"] == rule).unwrap_or_else(|| panic!("{titles:?}"));
+    assert!(place("cut-leaking-cell") < place("neutralise"));
+    assert!(place("neutralise") < place("rinse-and-dry") && place("rinse-and-dry") < place("look-under"));
+    assert_eq!(answer["totals"]["tasks"], work.len());
+    let minutes: u64 = work.iter().map(|task| task["minutes"].as_u64().unwrap()).sum();
+    assert_eq!(answer["totals"]["minutes"], minutes);
+    for task in work {
+        assert_eq!(task["doable"], task["after"].as_array().unwrap().is_empty(), "{task}");
+    }
+    let vinegar =
+        answer["materials"].as_array().unwrap().iter().any(|need| need["name"].as_str().unwrap().contains("vinegar"));
+    assert!(vinegar, "{}", answer["materials"]);
+
+    assert_eq!(json(&["outstanding", &logbook, "--machine", "orla"])["totals"], answer["totals"]);
+    assert_eq!(json(&["outstanding", &logbook])["totals"], answer["totals"]);
+    assert_eq!(json(&["outstanding", &logbook, "--part", "0043"])["totals"]["tasks"], 0);
+    assert!(text(&["outstanding", &logbook, "--part", "0043"]).contains("Nothing is outstanding."));
+    assert!(text(&["outstanding", &logbook]).contains("! "), "cautions stand with the work");
+    assert!(reason(&["outstanding", &logbook, "--machine", "Brand"]).contains("no machine is called “Brand”"));
+}
+
+#[test]
+fn readiness_tells_gate_reasons_power_and_what_is_next() {
+    let (_folder, logbook) = workshop();
+    let answer = json(&["readiness", &logbook]);
+    let orla = &answer["machines"][0];
+    assert_eq!((&orla["machine"], &orla["gate"]), (&json!("Orla"), &json!("roles_filled")));
+    assert_eq!(orla["power"]["verdict"], "no");
+    let first = &orla["power"]["reasons"][0];
+    assert_eq!((&first["weight"], &first["part"]), (&json!("holds"), &json!("0042")));
+    let gates: Vec<_> = orla["gates"].as_array().unwrap().iter().map(|gate| gate["gate"].as_str().unwrap()).collect();
+    assert_eq!(gates, ["roles_filled", "parts_fit", "safe_to_switch_on", "work_done", "proven", "papers_complete"]);
+    assert_eq!(orla["next"]["act"], "work", "a leaking cell does not wait for a supply to turn up");
+    let said = text(&["readiness", &logbook, "Orla"]);
+    assert!(said.contains("May power be applied? No"), "{said}");
+    assert!(said.contains("Nothing fills the role Power supply yet."), "{said}");
+    assert!(reason(&["readiness", &logbook, "Brand"]).contains("no machine is called “Brand”"));
+}
+
+#[test]
+fn answering_leaves_the_logbook_as_it_is() {
+    let (folder, logbook) = workshop();
+    let file = folder.path().join("attic.logbook/logbook.sqlite");
+    let before = std::fs::read(&file).unwrap();
+    for command in ["parts", "outstanding", "readiness"] {
+        text(&[command, &logbook]);
+    }
+    assert_eq!(std::fs::read(&file).unwrap(), before);
+}
