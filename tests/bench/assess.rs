@@ -2,7 +2,7 @@
 //!
 //! `cargo bench --bench assess` prints each figure with its target: 10,000 parts with 60,000 findings and 100,000
 //! capacitor positions, 40 machines, the shipped tables. Medians of several rounds, plain wall clock.
-#![allow(clippy::unwrap_used)]
+#![allow(clippy::unwrap_used, clippy::wildcard_imports, clippy::assigning_clones)]
 
 use std::hint::black_box;
 use std::sync::Arc;
