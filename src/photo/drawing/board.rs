@@ -186,9 +186,9 @@ pub fn card(canvas: &mut Canvas, subject: &Subject, dice: &mut fastrand::Rng) {
     }
     let places: Vec<_> = (0..12).map(|index| (area.x + 76.0 + index as f32 * 40.0, area.y + area.h - 36.0)).collect();
     cans(canvas, &places, 11.0, subject, dice);
-    canvas.print(&subject.title, area.x + 76.0, area.y + 58.0, 2.0, PRINT);
+    canvas.print_into(&subject.title, Area::new(area.x + 76.0, area.y + 56.0, 380.0, 16.0), 2.0, PRINT);
     for (index, line) in subject.lines.iter().skip(1).enumerate() {
-        canvas.print(line, area.x + 76.0, area.y + 80.0 + index as f32 * 14.0, 1.4, PRINT);
+        canvas.print_into(line, Area::new(area.x + 72.0, area.y + 84.0 + index as f32 * 14.0, 120.0, 11.0), 1.4, PRINT);
     }
     time_and_wear(canvas, subject, dice);
 }

@@ -162,7 +162,7 @@ fn capacitors(author: &mut PartAuthor, on: When, chance: &mut Chance) {
             pitch_mm: None,
             dielectric: Dielectric::WetAluminium,
             mounting: *chance.of(&[Mounting::Radial, Mounting::Radial, Mounting::Surface]),
-            series: (*chance.of(&["ZX", "QV", "LR", "TK"])).to_owned(),
+            series: (*chance.of(&["ZQ", "QV", "LR", "TK"])).to_owned(),
             polarity: String::new(),
             logged: moment(on),
             state,

@@ -441,7 +441,7 @@ fn photographs(
     if own {
         let look = row.design.as_ref().and_then(|design| book.looks.get(design));
         let subject = row.picture.clone().or_else(|| look.and_then(|(_, subject)| subject.clone()));
-        let title = look.map_or(row.name.as_str(), |(title, _)| title.as_str());
+        let title = look.map_or("", |(title, _)| title.as_str());
         let subject = titled(subject.unwrap_or_else(|| super::subject::of_kind(part.kind)), title, part.kind);
         let mut photo = photo(Some(part.id), None, first_look(row, book), ids);
         text!("As it came").clone_into(&mut photo.caption);
