@@ -175,6 +175,21 @@ fn the_program_makes_it_with_its_pictures() {
     }
     assert!(bytes < 12_000_000, "{bytes} bytes of pictures");
 
+    let answer = json(&["readiness", path]);
+    let machines = answer["machines"].as_array().unwrap();
+    let gates: BTreeSet<&str> = machines.iter().map(|machine| machine["gate"].as_str().unwrap()).collect();
+    assert!(gates.len() >= 4, "{gates:?}");
+    for machine in machines {
+        let gate = &machine["gate"];
+        let held = machine["gates"].as_array().unwrap().iter().find(|row| row["gate"] == *gate).unwrap();
+        assert!(
+            !held["reasons"].as_array().unwrap().is_empty(),
+            "{} stands at {gate} for no reason",
+            machine["machine"]
+        );
+        assert!(!machine["next"]["say"].as_str().unwrap().is_empty());
+    }
+
     // A logbook is never written over.
     let again = run(&["new", path, "--sample"]);
     assert_eq!(again.status.code(), Some(1));
