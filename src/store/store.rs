@@ -29,6 +29,9 @@ pub enum Event {
     Refused { name: String, error: StoreError },
 }
 
+/// So many events are kept when nobody takes them; each holds a revision in memory.
+const UNTAKEN: usize = 100;
+
 type Hook = Box<dyn Fn() + Send>;
 
 /// What the writer and those who read share.
@@ -76,7 +79,12 @@ impl Shared {
     }
 
     pub fn tell(&self, event: Event) {
-        hold(&self.events).push(event);
+        let mut events = hold(&self.events);
+        if events.len() >= UNTAKEN {
+            events.remove(0);
+        }
+        events.push(event);
+        drop(events);
         if let Some(hook) = hold(&self.hook).as_ref() {
             hook();
         }
