@@ -49,7 +49,8 @@ pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Resu
         match &touch.new {
             None => unused(connection, links, key),
             Some(image) => {
-                known(connection, links, key, image).and_then(|()| lives(connection, key, touch.old.as_ref(), image))
+                let old = touch.old.as_ref();
+                known(connection, links, key, old, image).and_then(|()| lives(connection, key, old, image))
             }
         }
         .map_err(|error| Fault::at(key, error))?;
@@ -82,9 +83,20 @@ fn exists(connection: &Connection, key: EntryKey) -> Result<bool, StoreError> {
     Ok(statement.exists([key.uuid.as_bytes()])?)
 }
 
-/// Everything that a record names is there.
-fn known(connection: &Connection, links: &[Link], key: EntryKey, image: &Image) -> Result<(), StoreError> {
-    for link in links.iter().filter(|link| link.child == key.kind) {
+/// Whether a row says something else in a field than it did before; a new row does.
+fn differs(old: Option<&Image>, new: &Image, field: &str) -> bool {
+    old.is_none_or(|old| old.get(field) != new.get(field))
+}
+
+/// Everything that a record names anew is there; what it named before is seen to where that is removed.
+fn known(
+    connection: &Connection,
+    links: &[Link],
+    key: EntryKey,
+    old: Option<&Image>,
+    image: &Image,
+) -> Result<(), StoreError> {
+    for link in links.iter().filter(|link| link.child == key.kind && differs(old, image, &link.column)) {
         if let Some(uuid) = key_in(image, &link.column)
             && !exists(connection, EntryKey { kind: link.parent, uuid })?
         {
@@ -115,8 +127,8 @@ fn unused(connection: &Connection, links: &[Link], key: EntryKey) -> Result<(), 
 /// What the kinds ask of a row, and of the step from its old image.
 fn lives(connection: &Connection, key: EntryKey, old: Option<&Image>, new: &Image) -> Result<(), StoreError> {
     match key.kind {
-        EntryKind::Place => tree(connection, key, "within"),
-        EntryKind::Part => tree(connection, key, "inside"),
+        EntryKind::Place if differs(old, new, "within") => tree(connection, key, "within"),
+        EntryKind::Part if differs(old, new, "inside") => tree(connection, key, "inside"),
         EntryKind::Placement => role_of_machine(connection, key, new),
         EntryKind::Fitting => {
             role_of_machine(connection, key, new)?;

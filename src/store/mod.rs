@@ -29,6 +29,7 @@ pub mod sample;
 mod schema;
 #[allow(clippy::module_inception)]
 mod store;
+mod take;
 mod write;
 mod writer;
 

@@ -12,7 +12,7 @@ use super::history::Touch;
 use super::load;
 use super::refusal::Refusal;
 use super::rows::Records;
-use crate::record::{EntryKey, EntryKind, Logbook, Word as _};
+use crate::record::{EntryKey, EntryKind, Id, Logbook, Word as _};
 
 /// From this many on, reading everything again is quicker.
 const MANY: usize = 2000;
@@ -39,7 +39,7 @@ pub fn owners(kind: EntryKind) -> &'static [(&'static str, EntryKind)] {
 }
 
 /// What stands by itself and is to be read again after a change.
-pub fn touched(connection: &Connection, touches: &[Touch]) -> Result<BTreeSet<EntryKey>, StoreError> {
+fn touched(connection: &Connection, touches: &[Touch]) -> Result<BTreeSet<EntryKey>, StoreError> {
     let mut found = BTreeSet::new();
     for touch in touches {
         let owners = owners(touch.kind);
@@ -75,13 +75,33 @@ fn climb(connection: &Connection, from: EntryKey, found: &mut BTreeSet<EntryKey>
     Ok(())
 }
 
-/// Reads one thing with all that hangs on it, walking down the owners.
-fn read_file(connection: &Connection, key: EntryKey, records: &mut Records) -> Result<(), StoreError> {
-    records.read_some(connection, key.kind, "WHERE id = ?", key.uuid)?;
+/// Kinds of record whose rows have to be read again where these were touched: what hangs on a finding goes with it to
+/// another part. What hangs on a part stays, since nothing carries a part elsewhere.
+fn stale(touches: &[Touch]) -> BTreeSet<EntryKind> {
+    let touched: BTreeSet<EntryKind> = touches.iter().map(|touch| touch.kind).collect();
+    let follows = |kind: &EntryKind| {
+        owners(*kind).iter().any(|(_, parent)| touched.contains(parent) && !owners(*parent).is_empty())
+    };
+    let following: Vec<EntryKind> = EntryKind::ALL.iter().copied().filter(follows).collect();
+    touched.into_iter().chain(following).collect()
+}
+
+/// Reads one thing with all that hangs on it, walking down the owners; only kinds that are `wanted`.
+fn read_file(
+    connection: &Connection,
+    key: EntryKey,
+    wanted: impl Fn(EntryKind) -> bool,
+    records: &mut Records,
+) -> Result<(), StoreError> {
+    if wanted(key.kind) {
+        records.read_some(connection, key.kind, "WHERE id = ?", key.uuid)?;
+    }
     for child in EntryKind::ALL {
         for (field, _) in owners(*child).iter().filter(|(_, parent)| *parent == key.kind) {
-            records.read_some(connection, *child, &format!("WHERE \"{field}\" = ?"), key.uuid)?;
-            for grandchild in EntryKind::ALL {
+            if wanted(*child) {
+                records.read_some(connection, *child, &format!("WHERE \"{field}\" = ?"), key.uuid)?;
+            }
+            for grandchild in EntryKind::ALL.iter().filter(|kind| wanted(**kind)) {
                 for (link, _) in owners(*grandchild).iter().filter(|(_, parent)| parent == child) {
                     let within = format!("WHERE \"{link}\" IN (SELECT id FROM {} WHERE \"{field}\" = ?)", child.name());
                     records.read_some(connection, *grandchild, &within, key.uuid)?;
@@ -92,13 +112,10 @@ fn read_file(connection: &Connection, key: EntryKey, records: &mut Records) -> R
     Ok(())
 }
 
-/// The revision after a change whose touches are known.
-pub fn next(
-    connection: &Connection,
-    last: &Logbook,
-    revision: u64,
-    touched: &BTreeSet<EntryKey>,
-) -> Result<Logbook, StoreError> {
+/// The revision after a change that touched these rows. Of a part or machine, the tables that were touched are read
+/// again; the rest is taken from the last revision.
+pub fn next(connection: &Connection, last: &Logbook, revision: u64, touches: &[Touch]) -> Result<Logbook, StoreError> {
+    let touched = touched(connection, touches)?;
     let mut records = Records::default();
     if touched.len() > MANY {
         for kind in EntryKind::ALL {
@@ -106,8 +123,14 @@ pub fn next(
         }
         return load::from_files(revision, records.assemble()).ok_or(Refusal::OneWorkshop.into());
     }
-    for key in touched {
-        read_file(connection, *key, &mut records)?;
+    let stale = stale(touches);
+    for key in &touched {
+        let kept = match key.kind {
+            EntryKind::Part => last.part(Id::from_uuid(key.uuid)).map(|file| records.take_part(file, &stale)),
+            EntryKind::Machine => last.machine(Id::from_uuid(key.uuid)).map(|file| records.take_machine(file, &stale)),
+            _ => None,
+        };
+        read_file(connection, *key, |kind| kept.is_none() || stale.contains(&kind), &mut records)?;
     }
     let Files { workshops, places, lots, designs, parts, machines, materials } = records.assemble();
     let mut next = Logbook { revision, ..last.clone() };

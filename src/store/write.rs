@@ -81,8 +81,7 @@ pub fn write(
     if act == Act::Do {
         consistency::check(&transaction, links, &touches)?;
     }
-    let touched = reload::touched(&transaction, &touches)?;
-    let next = reload::next(&transaction, last, number, &touched)?;
+    let next = reload::next(&transaction, last, number, &touches)?;
     transaction.commit().map_err(constraint)?;
     Ok(Written { logbook: Arc::new(next), number: Some(number), sequence: numbered })
 }
