@@ -20,8 +20,6 @@ fn set_up(connection: &Connection) -> Result<(), StoreError> {
     connection.pragma_update(None, "temp_store", "memory")?;
     // Else statements that may use a partial index are prepared anew with every value.
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
-    // 16 MB: the upper pages of all trees stay at hand while one edit follows another.
-    connection.pragma_update(None, "cache_size", -16_000)?;
     // Stored functions and views of a file from elsewhere must not reach beyond it.
     connection.pragma_update(None, "trusted_schema", false)?;
     Ok(())
@@ -34,6 +32,8 @@ pub fn writing(path: &Path, create: bool) -> Result<Connection, StoreError> {
     let connection = Connection::open_with_flags(path, flags).map_err(StoreError::from)?;
     set_up(&connection)?;
     connection.pragma_update(None, "synchronous", "FULL")?;
+    // 16 MB: the upper pages of all trees stay at hand while one edit follows another.
+    connection.pragma_update(None, "cache_size", -16_000)?;
     Ok(connection)
 }
 
