@@ -47,6 +47,12 @@ impl When {
     }
 }
 
+impl From<NaiveDate> for When {
+    fn from(day: NaiveDate) -> Self {
+        Self::Day(day)
+    }
+}
+
 impl fmt::Display for When {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {

@@ -248,6 +248,8 @@ impl App {
             (_, None) => {}
             (Ask::Logbook, Some(folder)) => self.open(folder),
             (Ask::NewLogbook, Some(folder)) => self.start_new(folder),
+            // Intake looks at each of them itself, to say what is wrong beside its path.
+            (Ask::Photographs(Page::Intake), Some(_)) => self.desks.intake.picked(paths),
             (Ask::Photographs(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: true }),
             (Ask::Attachment(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: false }),
         }

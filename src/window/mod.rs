@@ -13,6 +13,7 @@ pub mod outbox;
 pub mod page;
 pub mod part_index;
 pub mod pictures;
+pub mod rounds;
 pub mod session;
 pub mod settings;
 pub mod theme;

@@ -30,6 +30,8 @@ pub struct View<'a> {
     /// The logbook's folder.
     pub folder: &'a Path,
     pub settings: &'a Settings,
+    /// How many changes were refused since the logbook was opened.
+    pub refusals: u32,
 }
 
 /// What a desk hands back.

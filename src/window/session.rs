@@ -27,6 +27,8 @@ pub struct Session {
     pending: usize,
     /// What went wrong while opening without keeping the logbook shut.
     troubles: Vec<String>,
+    /// How many changes were refused.
+    refusals: u32,
 }
 
 /// The trade's tables with the user's own over them; the shipped ones alone, and why, when those do not hold.
@@ -75,7 +77,7 @@ impl Session {
         let answers = Arc::new(Answers::of(&logbook, &rules, today));
         let index = PartIndex::default().next(&logbook, &answers);
         let folder = store.folder().to_path_buf();
-        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0, troubles }
+        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0, troubles, refusals: 0 }
     }
 
     /// Calls `wake` whenever the store has news.
@@ -95,8 +97,8 @@ impl Session {
 
     /// What desks draw from.
     pub fn view<'a>(&'a self, today: NaiveDate, settings: &'a Settings, pictures: &'a Pictures) -> View<'a> {
-        let Self { store, folder, logbook, rules, answers, index, .. } = self;
-        View { store, logbook, answers, rules, index, pictures, today, folder, settings }
+        let Self { store, folder, logbook, rules, answers, index, refusals, .. } = self;
+        View { store, logbook, answers, rules, index, pictures, today, folder, settings, refusals: *refusals }
     }
 
     /// Has a change written.
@@ -137,6 +139,7 @@ impl Session {
         let mut notices = std::mem::take(&mut self.troubles);
         for event in self.store.take_events() {
             self.pending = self.pending.saturating_sub(1);
+            self.refusals += u32::from(matches!(event, Event::Refused { .. }));
             match event {
                 Event::Published { logbook, .. } => self.logbook = logbook,
                 Event::Refused { name, error } if name.is_empty() => notices.push(error.to_string()),

@@ -110,6 +110,17 @@ impl Hand {
         hand
     }
 
+    /// A new window on the same logbook, after the old one was dropped.
+    pub fn again(self, size: [f32; 2]) -> Self {
+        let Self { window, folder } = self;
+        drop(window);
+        let logbook = folder.path().join("trial.logbook");
+        let mut hand = Self { window: open(&folder, Some(logbook), size), folder };
+        hand.wait("the logbook to open", |app| app.session().is_some());
+        hand.window.run();
+        hand
+    }
+
     /// Draws until something holds; fails after ten seconds.
     pub fn wait(&mut self, what: &str, holds: impl Fn(&App) -> bool) {
         let until = Instant::now() + Duration::from_secs(10);

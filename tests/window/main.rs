@@ -3,6 +3,7 @@
 
 mod finder;
 mod hand;
+mod intake;
 mod shelf;
 mod shell;
 mod theme;

@@ -27,7 +27,6 @@ impl Desks {
     /// Hands files that were copied into the logbook to the page that asked for them.
     pub fn kept(&mut self, page: Page, files: Vec<KeptFile>) {
         match page {
-            Page::Intake => self.intake.kept(files),
             Page::Part(part) => self.part_sheet.kept(part, files),
             _ => {}
         }
