@@ -16,7 +16,6 @@ use super::pictures::Pictures;
 use super::session::Session;
 use super::settings::Settings;
 use super::theme;
-use crate::text;
 
 /// Tells today's date. Below the window a date is always an argument; tests fix it here.
 pub type Clock = fn() -> NaiveDate;
@@ -30,6 +29,8 @@ pub struct Start {
     pub settings_folder: Option<PathBuf>,
     /// Where small copies of pictures are kept; nowhere when `None`.
     pub cache_folder: Option<PathBuf>,
+    /// Where the sample workshop is, or is to be made.
+    pub sample_logbook: PathBuf,
     pub clock: Clock,
 }
 
@@ -38,6 +39,7 @@ pub struct App {
     clock: Clock,
     settings_folder: Option<PathBuf>,
     settings: Settings,
+    sample_logbook: PathBuf,
     jobs: Jobs,
     pictures: Pictures,
     session: Option<Session>,
@@ -58,6 +60,7 @@ impl App {
         let mut app = Self {
             clock: start.clock,
             settings_folder: start.settings_folder,
+            sample_logbook: start.sample_logbook,
             jobs: Jobs::new(ctx.clone()),
             pictures: Pictures::new(ctx, start.cache_folder),
             session: None,
@@ -154,8 +157,10 @@ impl App {
             Command::NewLogbook => self.jobs.ask(Ask::NewLogbook, frame),
             Command::OpenAt(folder) => self.open(folder),
             Command::NewAt(folder) => self.start_new(folder),
-            // Comes with the sample workshop.
-            Command::OpenSample => self.notices.push(text!("The sample workshop is not here yet.").to_owned()),
+            Command::OpenSample => {
+                let (folder, today, config) = (self.sample_logbook.clone(), self.today(), self.settings_folder.clone());
+                self.start_opening(folder.clone(), move || Session::sample(&folder, config.as_deref(), today));
+            }
             Command::CloseLogbook => {
                 self.session = None;
                 self.desks = Desks::default();

@@ -38,8 +38,13 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
         .with_inner_size(size)
         .with_min_inner_size([640.0, 480.0]);
     let options = eframe::NativeOptions { viewport, ..Default::default() };
-    let cache_folder = settings::cache_folder();
-    let start = Start { logbook, settings_folder, cache_folder, clock: || chrono::Local::now().date_naive() };
+    let start = Start {
+        logbook,
+        settings_folder,
+        cache_folder: settings::cache_folder(),
+        sample_logbook: settings::sample_logbook(),
+        clock: || chrono::Local::now().date_naive(),
+    };
     eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))
         .map_err(|error| anyhow::anyhow!("{}", crate::text!("No window could be opened: {error}", error = error)))
 }

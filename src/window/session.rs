@@ -10,9 +10,10 @@ use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::Settings;
 use crate::assess::Answers;
+use crate::photo::drawing;
 use crate::record::{Change, Logbook, Workshop};
 use crate::rules::Rules;
-use crate::store::{Event, Store, own_tables};
+use crate::store::{Event, Store, own_tables, sample};
 use crate::text;
 
 /// The open logbook.
@@ -68,6 +69,17 @@ impl Session {
             note: String::new(),
         };
         Ok(Self::of(Store::create(folder, workshop)?, config_folder, today))
+    }
+
+    /// Opens the sample workshop, drawing it first where it is not there yet. Waits for the disk.
+    pub fn sample(folder: &Path, config_folder: Option<&Path>, today: NaiveDate) -> anyhow::Result<Self> {
+        if folder.exists() {
+            return Self::open(folder, config_folder, today);
+        }
+        if let Some(parent) = folder.parent() {
+            std::fs::create_dir_all(parent)?;
+        }
+        Ok(Self::of(sample::create(folder, today, drawing::draw_jpeg)?, config_folder, today))
     }
 
     fn of(store: Store, config_folder: Option<&Path>, today: NaiveDate) -> Self {

@@ -49,6 +49,13 @@ pub fn cache_folder() -> Option<PathBuf> {
     directories::ProjectDirs::from("", "", "benchwright").map(|folders| folders.cache_dir().join("pictures"))
 }
 
+/// Where the sample workshop is made; a folder for what may be lost where the system tells none for data.
+pub fn sample_logbook() -> PathBuf {
+    directories::ProjectDirs::from("", "", "benchwright")
+        .map_or_else(std::env::temp_dir, |folders| folders.data_dir().to_path_buf())
+        .join("sample.logbook")
+}
+
 fn file(folder: &Path) -> PathBuf {
     folder.join("window.toml")
 }

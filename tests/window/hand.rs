@@ -161,8 +161,13 @@ impl Hand {
 }
 
 fn open(folder: &TempDir, logbook: Option<PathBuf>, size: [f32; 2]) -> Harness<'static, App> {
-    let start =
-        Start { logbook, settings_folder: Some(folder.path().join("settings")), cache_folder: None, clock: today };
+    let start = Start {
+        logbook,
+        settings_folder: Some(folder.path().join("settings")),
+        cache_folder: None,
+        sample_logbook: folder.path().join("sample.logbook"),
+        clock: today,
+    };
     let mut window = Harness::builder().with_size(size).build_eframe(|creation| App::new(&creation.egui_ctx, start));
     window.run();
     window
