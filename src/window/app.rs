@@ -7,6 +7,7 @@ use egui::Ui;
 
 use super::command::{Appearance, Command, Situation};
 use super::desks::Desks;
+use super::desktop;
 use super::finder::Finder;
 use super::frame;
 use super::jobs::{Finished, Jobs};
@@ -31,6 +32,8 @@ pub struct Start {
     pub cache_folder: Option<PathBuf>,
     /// Where the sample workshop is, or is to be made.
     pub sample_logbook: PathBuf,
+    /// Whether the desktop is asked for light or dark where the window system does not tell.
+    pub asks_desktop: bool,
     pub clock: Clock,
 }
 
@@ -73,6 +76,9 @@ impl App {
             settings,
         };
         app.appear(ctx);
+        if start.asks_desktop {
+            app.jobs.start(|| Finished::Desktop(desktop::prefers_dark()));
+        }
         let last = app.settings.recent.first().filter(|_| app.settings.open_last).cloned();
         if let Some(logbook) = start.logbook.or(last) {
             app.open(logbook);
@@ -215,6 +221,10 @@ impl App {
             match finished {
                 Finished::Picked(picked) => self.picked(picked),
                 Finished::Opened(path, opened) => self.opened(path, opened),
+                Finished::Desktop(prefers_dark) => {
+                    let theme = if prefers_dark == Some(true) { egui::Theme::Dark } else { egui::Theme::Light };
+                    self.jobs.ctx().options_mut(|options| options.fallback_theme = theme);
+                }
                 Finished::Kept { page, files, failed } => {
                     self.notices.extend(failed);
                     self.desks.kept(page, files);

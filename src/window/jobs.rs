@@ -18,6 +18,8 @@ pub enum Finished {
     Picked(Picked),
     /// A logbook was opened, or why it was not.
     Opened(PathBuf, anyhow::Result<Box<Session>>),
+    /// Whether the desktop prefers dark, if it tells.
+    Desktop(Option<bool>),
     /// Files were copied into the logbook for a page; those that could not be are told with their reason.
     Kept {
         page: Page,

@@ -4,6 +4,7 @@
 
 mod app;
 pub mod command;
+mod desktop;
 pub mod desks;
 mod finder;
 pub mod forms;
@@ -43,6 +44,7 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
         settings_folder,
         cache_folder: settings::cache_folder(),
         sample_logbook: settings::sample_logbook(),
+        asks_desktop: true,
         clock: || chrono::Local::now().date_naive(),
     };
     eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))

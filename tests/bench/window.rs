@@ -37,6 +37,7 @@ impl Bench {
             settings_folder: None,
             cache_folder: None,
             sample_logbook: logbook.with_extension("sample"),
+            asks_desktop: false,
             clock: today,
         };
         let mut bench = Self { app: App::new(&ctx, start), ctx, scale, time: 0.0 };

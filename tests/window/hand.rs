@@ -166,6 +166,7 @@ fn open(folder: &TempDir, logbook: Option<PathBuf>, size: [f32; 2]) -> Harness<'
         settings_folder: Some(folder.path().join("settings")),
         cache_folder: None,
         sample_logbook: folder.path().join("sample.logbook"),
+        asks_desktop: false,
         clock: today,
     };
     let mut window = Harness::builder().with_size(size).build_eframe(|creation| App::new(&creation.egui_ctx, start));
