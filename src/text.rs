@@ -11,9 +11,9 @@ use std::sync::OnceLock;
 
 static TRANSLATION: OnceLock<HashMap<String, String>> = OnceLock::new();
 
-/// Sets the translation for the rest of the run; a second call changes nothing.
-pub fn set_translation(entries: HashMap<String, String>) {
-    let _ = TRANSLATION.set(entries);
+/// Sets the translation (English text, its translation) for the rest of the run; a second call changes nothing.
+pub fn set_translation(entries: impl IntoIterator<Item = (String, String)>) {
+    let _ = TRANSLATION.set(entries.into_iter().collect());
 }
 
 /// The text in the reader's language; the English text itself where there is no translation.

@@ -91,6 +91,12 @@ pub fn power_ui(ui: &mut Ui, word: PowerWord) -> Response {
         .inner
 }
 
+/// Whether power may be applied, in a line among others.
+pub fn power_badge_ui(ui: &mut Ui, word: PowerWord) -> Response {
+    let (colour, _) = word.colours(&ui.tokens());
+    badge_ui(ui, word.mark(), word.label(), word.label(), colour)
+}
+
 /// A mark alone, beside a word that says the same.
 pub fn mark_ui(ui: &mut Ui, mark: Mark, colour: Color32) {
     let side = 4.0 * GRID;

@@ -12,7 +12,7 @@ mod table;
 mod words;
 
 pub use answer_row::{AnswerChoice, answer_row_ui};
-pub use badge::{PowerWord, badge_ui, hold_ui, mark_ui, power_ui, severity_ui};
+pub use badge::{PowerWord, badge_ui, hold_ui, mark_ui, power_badge_ui, power_ui, severity_ui};
 pub use cells::Cells;
 pub use field::{choice_ui, field_ui, notes_ui, path_field_ui};
 pub use gate_strip::{GateMark, GateStand, gate_strip_ui};

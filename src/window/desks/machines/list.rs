@@ -1,0 +1,110 @@
+//! All machines, one below the other: where each stands, whether power may be applied, and its next step.
+
+use egui::{Align, Layout, ScrollArea, Ui};
+
+use super::gates::{gate_marks, power_word};
+use crate::assess::{Gate, MachineAnswers};
+use crate::record::{MachineFile, When, Word};
+use crate::text;
+use crate::window::outbox::{Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::{GRID, TextRole, Themed};
+use crate::window::widgets::{body, gate_strip_ui, link_ui, power_badge_ui, remark};
+
+/// Machines in the order of their rank (unranked last), then by name.
+pub fn in_order<'a>(view: &View<'a>) -> Vec<&'a MachineAnswers> {
+    let mut machines: Vec<&MachineAnswers> = view.answers.machines.iter().map(|answers| &**answers).collect();
+    machines.sort_by_key(|answers| {
+        let machine = &answers.file.machine;
+        (machine.priority == 0, machine.priority, machine.name.to_lowercase())
+    });
+    machines
+}
+
+/// How the whole exhibit stands, in one sentence.
+pub fn summary(machines: &[&MachineAnswers]) -> String {
+    let ready = machines.iter().filter(|answers| answers.readiness.at == Gate::Ready).count();
+    let may = machines.iter().filter(|answers| answers.readiness.power.may_be_applied()).count();
+    text!("{ready} of {all} ready; power may be applied to {may}", ready = ready, all = machines.len(), may = may)
+}
+
+/// One machine below the other.
+pub fn list_ui(ui: &mut Ui, machines: &[&MachineAnswers], view: &View<'_>, outbox: &mut Outbox) {
+    ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
+        for answers in machines {
+            ui.push_id(answers.machine, |ui| machine_ui(ui, answers, view, outbox));
+            ui.add_space(6.0 * GRID);
+        }
+    });
+}
+
+/// "1994 to 1996", "from 1994", or nothing.
+pub fn window_text(file: &MachineFile) -> String {
+    match (file.machine.window_from, file.machine.window_to) {
+        (When::Unknown, When::Unknown) => String::new(),
+        (from, When::Unknown) => text!("from {from}", from = from),
+        (When::Unknown, to) => text!("to {to}", to = to),
+        (from, to) => text!("{from} to {to}", from = from, to = to),
+    }
+}
+
+fn machine_ui(ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &mut Outbox) {
+    let MachineAnswers { file, readiness, .. } = answers;
+    ui.horizontal(|ui| {
+        let name = egui::RichText::new(&file.machine.name).font(TextRole::Title.font()).color(ui.tokens().press);
+        let response = ui.add(egui::Button::new(name).frame(false));
+        if response.on_hover_text(text!("Opens the machine’s sheet")).clicked() {
+            outbox.go(Page::Machine(file.machine.id));
+        }
+        ui.label(remark(ui, window_text(file)));
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            power_badge_ui(ui, power_word(readiness.power.verdict));
+        });
+    });
+    ui.add(egui::Label::new(remark(ui, format!("{} {}", file.machine.purpose, standing_text(file)))).truncate());
+    ui.add_space(GRID);
+    gate_strip_ui(ui, &gate_marks(readiness));
+    ui.horizontal(|ui| {
+        let Some(next) = &readiness.next else {
+            ui.label(body(text!("Nothing left to do.")));
+            return;
+        };
+        ui.label(remark(ui, text!("Next")));
+        let sentence = next.sentence(view.logbook, view.rules);
+        match next.part() {
+            Some(part) => {
+                if link_ui(ui, &sentence).clicked() {
+                    outbox.go(Page::Part(part));
+                }
+            }
+            None => {
+                ui.label(body(sentence));
+            }
+        }
+        ui.label(remark(ui, left_text(readiness)));
+    });
+}
+
+fn standing_text(file: &MachineFile) -> String {
+    format!("({})", file.machine.standing.label().to_lowercase())
+}
+
+/// Hours still needed: at the bench, and of waiting.
+pub fn left_text(readiness: &crate::assess::Readiness) -> String {
+    let crate::assess::Totals { minutes, wait_hours, .. } = readiness.left;
+    let bench = hours_text(minutes);
+    if wait_hours == 0 {
+        text!("{bench} at the bench", bench = bench)
+    } else {
+        text!("{bench} at the bench, {hours} h of drying and running", bench = bench, hours = wait_hours)
+    }
+}
+
+/// "40 min", "3 h 20 min".
+pub fn hours_text(minutes: u32) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, minutes) => text!("{minutes} min", minutes = minutes),
+        (hours, 0) => text!("{hours} h", hours = hours),
+        (hours, minutes) => text!("{hours} h {minutes} min", hours = hours, minutes = minutes),
+    }
+}

@@ -1,0 +1,314 @@
+//! A machine's roles and parts on one time line: who fills what, when it was made, and what can be done about it.
+
+use std::collections::HashMap;
+
+use egui::{TextEdit, Ui, vec2};
+
+use super::acts;
+use crate::assess::{MachineAnswers, TrueTo};
+use crate::record::{Kind, MachineFile, PartFile, PartId, Role, RoleId, Word};
+use crate::text;
+use crate::trade::Span;
+use crate::window::outbox::{Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{SpanBar, body, choice_ui, link_ui, press_ui, remark};
+
+/// What the time line keeps: the role that a part is being chosen for.
+#[derive(Debug, Default)]
+pub struct Roles {
+    choosing: Option<Choosing>,
+    new_role: Option<Kind>,
+}
+
+#[derive(Debug)]
+struct Choosing {
+    role: RoleId,
+    letters: String,
+    /// The revision that the candidates were gathered from.
+    revision: u64,
+    candidates: Vec<Candidate>,
+}
+
+#[derive(Debug)]
+struct Candidate {
+    part: PartId,
+    line: String,
+    lower: String,
+}
+
+const NAME: f32 = 34.0 * GRID;
+const PART: f32 = 68.0 * GRID;
+const STAND: f32 = 24.0 * GRID;
+/// How many candidates are shown at once.
+const LISTED: usize = 12;
+
+impl Roles {
+    /// Draws the time line with its acts.
+    pub fn ui(&mut self, ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &mut Outbox) {
+        let machine = &*answers.file;
+        let spans: HashMap<PartId, Span> =
+            answers.members.iter().filter_map(|part| Some((*part, view.answers.part(*part)?.making.span?))).collect();
+        let bar = SpanBar::around(spans.values().copied(), machine.machine.window());
+        let width = (ui.available_width() - NAME - PART - STAND - 30.0 * GRID).max(40.0 * GRID);
+        if let Some(bar) = &bar {
+            ui.horizontal(|ui| {
+                ui.add_space(NAME + PART + STAND + 6.0 * GRID);
+                bar.years_ui(ui, width);
+            });
+        }
+        for fill in &answers.readiness.roles {
+            let Some(role) = machine.roles.iter().find(|role| role.id == fill.role) else { continue };
+            let parts =
+                fill.fitted.iter().map(|part| (*part, true)).chain(fill.planned.iter().map(|part| (*part, false)));
+            let mut first = true;
+            for (part, is_fitted) in parts {
+                let Some(file) = view.logbook.part(part) else { continue };
+                let filled = Filled { machine, role, file, is_fitted };
+                ui.push_id(part, |ui| {
+                    ui.horizontal(|ui| {
+                        cell_ui(ui, NAME, |ui| {
+                            if first {
+                                role_name_ui(ui, role);
+                            }
+                        });
+                        filled.part_ui(ui, view, outbox);
+                        if let Some(bar) = &bar {
+                            bar.ui(ui, &file.part.tag, spans.get(&part).copied(), width);
+                        }
+                        filled.acts_ui(ui, view, outbox);
+                    });
+                });
+                first = false;
+            }
+            let filled = fill.fitted.len() + fill.planned.len();
+            if filled < role.count.max(1) as usize {
+                ui.push_id(role.id, |ui| {
+                    ui.horizontal(|ui| {
+                        cell_ui(ui, NAME, |ui| {
+                            if first {
+                                role_name_ui(ui, role);
+                            }
+                        });
+                        self.empty_ui(ui, machine, role, filled == 0, view, outbox);
+                    });
+                });
+            }
+            if self.choosing.as_ref().is_some_and(|choosing| choosing.role == role.id) {
+                self.choose_ui(ui, machine, role, view, outbox);
+            }
+        }
+        self.new_role_ui(ui, machine, outbox);
+    }
+
+    fn empty_ui(
+        &mut self,
+        ui: &mut Ui,
+        machine: &MachineFile,
+        role: &Role,
+        is_empty: bool,
+        view: &View<'_>,
+        outbox: &mut Outbox,
+    ) {
+        cell_ui(ui, PART, |ui| {
+            let word = match (is_empty, role.required) {
+                (true, true) => text!("nothing yet"),
+                (true, false) => text!("nothing; it may stay empty"),
+                (false, _) => text!("room for one more"),
+            };
+            let colour = if is_empty && role.required { ui.tokens().power_unknown } else { ui.tokens().ink_weak };
+            ui.label(body(word).color(colour));
+        });
+        let name = text!("Choose for {role}…", role = acts::role_title(role));
+        if named_link_ui(ui, text!("Choose a part…"), &name) {
+            self.choosing = match self.choosing.take() {
+                Some(choosing) if choosing.role == role.id => None,
+                _ => Some(Choosing {
+                    role: role.id,
+                    letters: String::new(),
+                    revision: view.logbook.revision,
+                    candidates: candidates(machine, role, view),
+                }),
+            };
+        }
+        if is_empty {
+            let name = text!("Strike the role {role}", role = acts::role_title(role));
+            if named_link_ui(ui, text!("Strike the role"), &name) {
+                outbox.change(acts::drop_role(machine, role));
+            }
+            let word = if role.required { text!("May stay empty") } else { text!("Must be filled") };
+            if link_ui(ui, word).clicked() {
+                outbox.change(acts::change_role(machine, Role { required: !role.required, ..role.clone() }));
+            }
+        }
+    }
+
+    fn choose_ui(&mut self, ui: &mut Ui, machine: &MachineFile, role: &Role, view: &View<'_>, outbox: &mut Outbox) {
+        let Some(choosing) = &mut self.choosing else { return };
+        if choosing.revision != view.logbook.revision {
+            choosing.revision = view.logbook.revision;
+            choosing.candidates = candidates(machine, role, view);
+        }
+        let mut chosen = None;
+        ui.horizontal_top(|ui| {
+            ui.add_space(NAME);
+            ui.vertical(|ui| {
+                let field = TextEdit::singleline(&mut choosing.letters)
+                    .hint_text(text!("Tag or a few letters"))
+                    .desired_width(60.0 * GRID);
+                let field = ui.add(field);
+                field.widget_info(|| {
+                    egui::WidgetInfo::labeled(egui::Role::TextInput, true, text!("Search the parts for this role"))
+                });
+                let letters = choosing.letters.to_lowercase();
+                let found: Vec<&Candidate> =
+                    choosing.candidates.iter().filter(|candidate| candidate.lower.contains(&letters)).collect();
+                if found.is_empty() {
+                    ui.label(remark(ui, text!("No part of this kind is at hand and free.")));
+                }
+                for candidate in found.iter().take(LISTED) {
+                    if link_ui(ui, &candidate.line).clicked() {
+                        chosen = Some(candidate.part);
+                    }
+                }
+                if found.len() > LISTED {
+                    let more = found.len() - LISTED;
+                    ui.label(remark(ui, text!("and {more} more: type a few letters", more = more)));
+                }
+            });
+        });
+        if let Some(file) = chosen.and_then(|part| view.logbook.part(part)) {
+            outbox.change(acts::plan(machine, role.id, file, view.today));
+            self.choosing = None;
+        }
+    }
+
+    fn new_role_ui(&mut self, ui: &mut Ui, machine: &MachineFile, outbox: &mut Outbox) {
+        ui.add_space(2.0 * GRID);
+        ui.horizontal(|ui| {
+            let mut kind = self.new_role.unwrap_or(Kind::SoundCard);
+            let choices: Vec<(Kind, &str)> = Kind::ALL.iter().map(|kind| (*kind, kind.label())).collect();
+            choice_ui(ui, text!("A further role"), &mut kind, &choices, 50.0 * GRID);
+            self.new_role = Some(kind);
+            if press_ui(ui, text!("Add the role"), "", None).clicked() {
+                outbox.change(acts::add_role(machine, kind));
+            }
+        });
+    }
+}
+
+fn cell_ui(ui: &mut Ui, width: f32, inside: impl FnOnce(&mut Ui)) {
+    let height = 7.0 * GRID;
+    let layout = egui::Layout::left_to_right(egui::Align::Center);
+    ui.allocate_ui_with_layout(vec2(width, height), layout, |ui| {
+        ui.set_width(width);
+        inside(ui);
+    });
+}
+
+fn role_name_ui(ui: &mut Ui, role: &Role) {
+    let title = acts::role_title(role);
+    let name = if role.count > 1 { format!("{} × {title}", role.count) } else { title };
+    ui.add(egui::Label::new(body(name)).truncate());
+}
+
+/// A part in a role.
+struct Filled<'a> {
+    machine: &'a MachineFile,
+    role: &'a Role,
+    file: &'a PartFile,
+    is_fitted: bool,
+}
+
+impl Filled<'_> {
+    fn part_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let Self { machine, role, file, is_fitted } = self;
+        cell_ui(ui, PART, |ui| {
+            let line = format!("{}  {}", file.part.tag, view.logbook.title_of(file));
+            let button = egui::Button::new(body(line).color(ui.tokens().press)).frame(false).truncate();
+            if ui.add(button).on_hover_text(true_to_text(machine, file.part.id, view)).clicked() {
+                outbox.go(Page::Part(file.part.id));
+            }
+        });
+        cell_ui(ui, STAND, |ui| {
+            let word = if *is_fitted { text!("fitted") } else { text!("planned") };
+            let word = if role.kind == file.part.kind { word } else { text!("wrong kind") };
+            ui.label(remark(ui, word));
+        });
+    }
+
+    fn acts_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let Self { machine, role, file, is_fitted } = self;
+        let tag = &file.part.tag;
+        if *is_fitted {
+            // A part that sits inside another is taken out with it.
+            let is_own = machine.fitted().any(|fitting| fitting.part == file.part.id);
+            if is_own && named_link_ui(ui, text!("Take out"), &text!("Take out {tag}", tag = tag)) {
+                outbox.change(acts::take_out(machine, file, view.today));
+            }
+            return;
+        }
+        if named_link_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = tag)) {
+            outbox.change(acts::fit(machine, Some(role.id), file, view.today));
+        }
+        if named_link_ui(ui, text!("Not this one"), &text!("Plan {tag} no longer", tag = tag)) {
+            outbox.change(acts::unplan(machine, file));
+        }
+    }
+}
+
+/// A short word to press whose accessible name says what it is about.
+fn named_link_ui(ui: &mut Ui, word: &str, name: &str) -> bool {
+    let response = link_ui(ui, word);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, name));
+    response.clicked()
+}
+
+fn true_to_text(machine: &MachineFile, part: PartId, view: &View<'_>) -> String {
+    let window = crate::assess::making::window(&machine.machine);
+    match (window, view.answers.part(part)) {
+        (Some(window), Some(answers)) => answers.making.true_to(window).said(),
+        _ => text!("The machine has no window of dates.").to_owned(),
+    }
+}
+
+/// Parts of the role's kind that are at hand and not in this machine: free ones first, then by how true they are to
+/// the window, then by state.
+fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<Candidate> {
+    let window = crate::assess::making::window(&machine.machine);
+    let here: Vec<PartId> = machine.parts().into_iter().map(|(part, ..)| part).collect();
+    let elsewhere: HashMap<PartId, &str> = view
+        .logbook
+        .machines
+        .iter()
+        .flat_map(|file| file.parts().into_iter().map(|(part, ..)| (part, file.machine.name.as_str())))
+        .collect();
+    let is_candidate = |file: &&std::sync::Arc<PartFile>| {
+        file.part.kind == role.kind && file.custody_now().is_at_hand() && !here.contains(&file.part.id)
+    };
+    let mut found: Vec<_> = view
+        .logbook
+        .parts
+        .iter()
+        .filter(is_candidate)
+        .filter_map(|file| Some((file, view.answers.part(file.part.id)?)))
+        .map(|(file, answers)| {
+            let true_to = window.map(|window| answers.making.true_to(window));
+            let rank = match true_to {
+                Some(TrueTo::Comfortable) | None => 0,
+                Some(TrueTo::ByDesign { .. }) => 1,
+                Some(TrueTo::NotKnown) => 2,
+                Some(TrueTo::Apart { weeks }) => 3 + weeks.unsigned_abs(),
+            };
+            let user = elsewhere.get(&file.part.id).copied();
+            let mut words = vec![view.logbook.title_of(file), answers.state.label().to_lowercase()];
+            words.extend(true_to.map(TrueTo::said));
+            words.extend(user.map(|machine| text!("now in {machine}", machine = machine)));
+            let line = format!("{}  {}", file.part.tag, words.join(", "));
+            let order = (user.is_some(), rank, answers.state, file.part.tag.clone());
+            (order, Candidate { part: file.part.id, lower: line.to_lowercase(), line })
+        })
+        .collect();
+    found.sort_by(|one, other| one.0.cmp(&other.0));
+    found.into_iter().map(|(_, candidate)| candidate).collect()
+}

@@ -1,0 +1,181 @@
+//! One machine's sheet: may power be applied, the next step, its gates with reasons, its parts on one time line.
+
+use egui::{ScrollArea, Ui};
+
+use super::acts;
+use super::brief::{Brief, BriefAct};
+use super::gates::{gate_marks, gates_ui, next_ui, power_answer_ui};
+use super::list::{left_text, window_text};
+use super::power_on::PowerOnForm;
+use super::roles::Roles;
+use crate::assess::{MachineAnswers, Standing};
+use crate::record::{Change, MachineFile, MachineId, Word};
+use crate::text;
+use crate::window::command::Command;
+use crate::window::forms::{ProofAct, ProofForm};
+use crate::window::outbox::{Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::GRID;
+use crate::window::widgets::{body, first_ui, gate_strip_ui, link_ui, press_ui, remark, section_ui, strong};
+
+/// What the sheet keeps.
+pub struct Sheet {
+    machine: MachineId,
+    brief: Option<Brief>,
+    roles: Roles,
+    power_on: Option<PowerOnForm>,
+    proof: Option<ProofForm>,
+}
+
+impl Sheet {
+    /// The sheet of a machine, nothing typed yet.
+    pub fn new(machine: MachineId) -> Self {
+        Self { machine, brief: None, roles: Roles::default(), power_on: None, proof: None }
+    }
+
+    /// Whose sheet it is.
+    pub fn machine(&self) -> MachineId {
+        self.machine
+    }
+
+    /// Draws the sheet.
+    pub fn ui(&mut self, ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &mut Outbox) {
+        let MachineAnswers { file, readiness, .. } = answers;
+        ScrollArea::vertical().id_salt(("machine", self.machine)).auto_shrink(false).show(ui, |ui| {
+            ui.horizontal(|ui| {
+                if link_ui(ui, text!("All machines")).clicked() {
+                    outbox.give(Command::Go(Page::Machines));
+                }
+            });
+            self.head_ui(ui, file, view, outbox);
+            ui.add_space(3.0 * GRID);
+            gate_strip_ui(ui, &gate_marks(readiness));
+            ui.add_space(2.0 * GRID);
+            ui.columns(2, |columns| {
+                power_answer_ui(&mut columns[0], &readiness.power, view, outbox);
+                let right = &mut columns[1];
+                next_ui(right, readiness, view, outbox);
+                right.label(remark(right, left_text(readiness)));
+                right.add_space(2.0 * GRID);
+                gates_ui(right, readiness, view, outbox);
+            });
+            section_ui(ui, text!("Parts, and when they were made"));
+            self.roles.ui(ui, answers, view, outbox);
+            self.proofs_ui(ui, answers, view, outbox);
+            self.power_ons_ui(ui, answers, view, outbox);
+            ui.add_space(8.0 * GRID);
+        });
+    }
+
+    fn head_ui(&mut self, ui: &mut Ui, file: &MachineFile, view: &View<'_>, outbox: &mut Outbox) {
+        let machine = &file.machine;
+        if let Some(brief) = &mut self.brief {
+            let taken =
+                |name: &str| view.logbook.machine_named(name).is_some_and(|other| other.machine.id != machine.id);
+            match brief.ui(ui, taken) {
+                Some(BriefAct::Keep(changed)) => {
+                    if changed != *machine {
+                        outbox.change(acts::change_brief(changed));
+                    }
+                    self.brief = None;
+                }
+                Some(BriefAct::PutAway) => self.brief = None,
+                None => {}
+            }
+            return;
+        }
+        ui.horizontal(|ui| {
+            first_ui(ui, &machine.name);
+            if link_ui(ui, text!("Change the brief…")).clicked() {
+                self.brief = Some(Brief::of(machine));
+            }
+        });
+        if !machine.purpose.is_empty() {
+            ui.label(body(&machine.purpose));
+        }
+        let mut facts = vec![machine.standing.label().to_owned()];
+        let window = window_text(file);
+        if !window.is_empty() {
+            facts.insert(0, text!("Parts {window}", window = window));
+        }
+        if machine.priority > 0 {
+            facts.push(text!("rank {rank}", rank = machine.priority));
+        }
+        ui.label(remark(ui, facts.join(" · ")));
+        if !machine.note.is_empty() {
+            ui.label(remark(ui, &machine.note));
+        }
+    }
+
+    fn proofs_ui(&mut self, ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &mut Outbox) {
+        let MachineAnswers { file, readiness, .. } = answers;
+        section_ui(ui, text!("Proofs of the whole machine"));
+        for proof in &readiness.proofs {
+            let title = crate::text::say(&proof.rule.say);
+            ui.horizontal(|ui| {
+                ui.label(body(title));
+                ui.label(remark(ui, standing_text(proof.standing)));
+                let name = text!("Record {proof}", proof = title);
+                let record = link_ui(ui, text!("Record it…"));
+                record.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &name));
+                if record.clicked() {
+                    self.proof = Some(ProofForm::new(&proof.rule, view));
+                }
+            });
+        }
+        let Some(form) = &mut self.proof else { return };
+        match form.ui(ui, None, Some(file.machine.id), view) {
+            Some(ProofAct::Keep(proof)) => {
+                let mut change = Change::new(text!("Prove {machine}", machine = file.machine.name));
+                change.put(proof);
+                outbox.change(change);
+                self.proof = None;
+            }
+            Some(ProofAct::PutAway) => self.proof = None,
+            None => {}
+        }
+    }
+
+    fn power_ons_ui(&mut self, ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &mut Outbox) {
+        let MachineAnswers { file, readiness, .. } = answers;
+        section_ui(ui, text!("Power-ons"));
+        if file.power_ons.is_empty() {
+            ui.label(remark(ui, text!("Power was never applied, as far as the log says.")));
+        }
+        for event in file.power_ons.iter().rev() {
+            ui.horizontal_wrapped(|ui| {
+                ui.label(strong(event.switched.on.to_string()));
+                ui.label(body(event.result.label()));
+                ui.label(body(&event.happened));
+                ui.label(remark(ui, &event.who));
+            });
+        }
+        match &mut self.power_on {
+            Some(form) => {
+                if form.ui(ui, file, readiness.power.verdict, view, outbox) {
+                    self.power_on = None;
+                }
+            }
+            None => {
+                if press_ui(ui, text!("Note a power-on…"), "", None).clicked() {
+                    self.power_on = Some(PowerOnForm::new(file, view));
+                }
+            }
+        }
+    }
+}
+
+/// How a proof stands, in a few words.
+pub fn standing_text(standing: Standing) -> String {
+    match standing {
+        Standing::NeverRun => text!("never run").to_owned(),
+        Standing::Undecided => text!("undecided").to_owned(),
+        Standing::Failed => text!("failed").to_owned(),
+        Standing::Voided { .. } => text!("voided by later work").to_owned(),
+        Standing::Changed { .. } => text!("parts were changed since").to_owned(),
+        Standing::Stale { since: Some(day) } => text!("too old since {day}", day = day),
+        Standing::Stale { since: None } => text!("too old").to_owned(),
+        Standing::Good { until: Some(day) } => text!("good until {day}", day = day),
+        Standing::Good { until: None } => text!("good").to_owned(),
+    }
+}
