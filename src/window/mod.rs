@@ -3,6 +3,7 @@
 //! Desks draw from a borrowed [`View`] and hand back an [`Outbox`]; only [`App`] carries out what is in it.
 
 mod app;
+mod background;
 pub mod command;
 mod desktop;
 pub mod desks;

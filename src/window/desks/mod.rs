@@ -28,6 +28,7 @@ impl Desks {
     pub fn kept(&mut self, page: Page, files: Vec<KeptFile>) {
         match page {
             Page::Part(part) => self.part_sheet.kept(part, files),
+            Page::Bench => self.bench.kept(files),
             _ => {}
         }
     }
