@@ -19,13 +19,13 @@ const STAND: usize = 4;
 
 /// The columns, in the reader's language.
 pub fn columns() -> [Column<'static>; 5] {
-    let column = |title, width| Column { title, width, sorts: false };
+    let column = |title, width, shown_from| Column { title, width, sorts: false, shown_from };
     [
-        column(text!("What to do"), Width::Share(3.0)),
-        column(text!("Part"), Width::Share(2.0)),
-        column(text!("Holds up"), Width::Points(30.0 * GRID)),
-        column(text!("Takes"), Width::Points(20.0 * GRID)),
-        column(text!("Stands"), Width::Points(32.0 * GRID)),
+        column(text!("What to do"), Width::Share(3.0), 0.0),
+        column(text!("Part"), Width::Share(2.0), 0.0),
+        column(text!("Holds up"), Width::Points(30.0 * GRID), 0.0),
+        column(text!("Takes"), Width::Points(20.0 * GRID), 160.0 * GRID),
+        column(text!("Stands"), Width::Points(32.0 * GRID), 140.0 * GRID),
     ]
 }
 
