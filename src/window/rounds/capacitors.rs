@@ -143,7 +143,7 @@ impl CapacitorsRound {
     fn groups_ui(&mut self, ui: &mut Ui) {
         let (mut edit, mut away) = (None, None);
         for (at, group) in self.groups.iter().enumerate() {
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let said = group.said();
                 if mark_button(ui, Mark::Away, &text!("Take out: {group}", group = said)).clicked() {
                     away = Some(at);
@@ -207,12 +207,12 @@ impl CapacitorsRound {
             return;
         };
         ui.horizontal_wrapped(|ui| {
-            let small = Some(18.0 * GRID);
+            let small = Some(22.0 * GRID);
             field_ui(ui, text!("How many"), &mut fields.count, small);
             field_ui(ui, text!("Designators (C1–C6)"), &mut fields.designators, Some(34.0 * GRID));
             field_ui(ui, text!("Value (µF)"), &mut fields.capacitance_uf, small);
             field_ui(ui, text!("Voltage (V)"), &mut fields.voltage_v, small);
-            field_ui(ui, text!("Diameter (mm)"), &mut fields.diameter_mm, small);
+            field_ui(ui, text!("Across (mm)"), &mut fields.diameter_mm, small);
             field_ui(ui, text!("Height (mm)"), &mut fields.height_mm, small);
             field_ui(ui, text!("Pitch (mm)"), &mut fields.pitch_mm, small);
             field_ui(ui, text!("Up to (°C)"), &mut fields.temperature_c, small);

@@ -227,7 +227,7 @@ fn photo_ui(ui: &mut Ui, photo: &mut Typed) -> bool {
         }
         ui.vertical(|ui| {
             ui.horizontal(|ui| {
-                ui.label(body(&name));
+                ui.label(body(shortened(&name))).on_hover_text(photo.path.display().to_string());
                 match (&photo.look, &photo.kept) {
                     (Look::Waiting | Look::UnderWay, _) => drop(ui.label(remark(ui, text!("being looked at…")))),
                     (Look::Fine(_), Some(kept)) => {
@@ -249,6 +249,16 @@ fn photo_ui(ui: &mut Ui, photo: &mut Typed) -> bool {
         });
     });
     away
+}
+
+/// A long name without its middle.
+fn shortened(name: &str) -> String {
+    let letters: Vec<char> = name.chars().collect();
+    if letters.len() <= 36 {
+        return name.to_owned();
+    }
+    let (front, back) = (&letters[..20], &letters[letters.len() - 12..]);
+    front.iter().chain(['…'].iter()).chain(back).collect()
 }
 
 /// Looks at a file and copies it into the logbook; a small picture of it for the list.

@@ -35,7 +35,15 @@ fn picked<T>(
         let said = said.to_lowercase();
         words.iter().all(|word| said.contains(word.as_str()))
     };
-    let found: Vec<(T, String)> = choices.filter(|(_, said)| holds(said)).take(MOST).collect();
+    // What begins with the letters comes before what has a word that does, and that before what merely holds them.
+    let rank = |said: &String| {
+        let said = said.to_lowercase();
+        let begins = |text: &str| words.first().is_none_or(|word| text.starts_with(word.as_str()));
+        if begins(&said) { 0 } else { 2 - i32::from(said.split_whitespace().any(begins)) }
+    };
+    let mut found: Vec<(T, String)> = choices.filter(|(_, said)| holds(said)).collect();
+    found.sort_by_cached_key(|(_, said)| rank(said));
+    found.truncate(MOST);
     let mut picked = None;
     ui.horizontal_wrapped(|ui| {
         for (at, (_, said)) in found.iter().enumerate() {

@@ -249,8 +249,8 @@ pub fn said(step: Step, typed: &Typed, view: &View<'_>, file: &PartFile) -> Stri
     use crate::counted;
     match step {
         Step::Tag => {
-            let kind = typed.kind.map_or("", crate::record::Kind::label);
-            [typed.tag.trim(), kind].into_iter().filter(|word| !word.is_empty()).collect::<Vec<_>>().join(", ")
+            let kind = typed.kind.filter(|_| !typed.tag.trim().is_empty());
+            kind.map(|kind| format!("{}, {}", typed.tag.trim(), kind.label())).unwrap_or_default()
         }
         Step::What => {
             let what = &typed.what;
