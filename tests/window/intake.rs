@@ -343,3 +343,47 @@ fn a_draft_that_is_put_away_is_gone() {
     assert_eq!(value(&hand, "Tag"), "0001");
     assert_eq!(hand.window.state().session().unwrap().store().draft("intake"), None);
 }
+
+#[test]
+fn one_undo_takes_all_of_it_back() {
+    let mut hand = on_intake(Change::new("nothing"));
+    key(&mut hand, Key::Enter);
+    type_text(&mut hand, "mainb");
+    step(&mut hand, "Where from");
+    hand.fill("What you call it", "Attic clearance");
+    hand.fill("Place", "Cellar / Box 4");
+    step(&mut hand, "Capacitors");
+    hand.fill("Capacitors in plain words", "two 10 µF burst");
+    log(&mut hand, "0001");
+    hand.press("Undo: Log part 0001");
+    hand.settle();
+    let logbook = &hand.window.state().session().unwrap().logbook;
+    assert!(logbook.parts.is_empty() && logbook.places.is_empty() && logbook.lots.is_empty());
+    // The lot that is chosen for the next part is gone: the next part is logged without it.
+    log(&mut hand, "0002");
+    assert_eq!(file(&hand, "0002").part.lot, None);
+}
+
+#[test]
+fn the_desk_can_be_used_in_a_narrow_window() {
+    // 1280 by 800 at 200 %.
+    let mut hand = Hand::on(Change::new("nothing"), [640.0, 400.0]);
+    key(&mut hand, Key::Enter);
+    type_text(&mut hand, "mainb");
+    for name in ["What it is", "Where from", "Markings", "Survey", "Capacitors", "Photographs"] {
+        step(&mut hand, name);
+        let width = hand.window.get_by_label_contains("Log part 0001").rect().right();
+        assert!(width <= 640.0, "{name}: the desk is wider than the window");
+        let fields = hand.window.query_all_by_role(Role::TextInput);
+        for field in fields {
+            assert!(
+                field.rect().right() <= 640.0,
+                "{name}: {:?} reaches {}",
+                field.accesskit_node().label(),
+                field.rect().right()
+            );
+        }
+    }
+    log(&mut hand, "0001");
+    assert_eq!(file(&hand, "0001").part.kind, Kind::Mainboard);
+}

@@ -4,6 +4,7 @@
 mod finder;
 mod hand;
 mod intake;
+mod rounds;
 mod shelf;
 mod shell;
 mod theme;
