@@ -5,8 +5,8 @@
 mod app;
 mod background;
 pub mod command;
-mod desktop;
 pub mod desks;
+mod desktop;
 mod finder;
 pub mod forms;
 mod frame;

@@ -54,7 +54,7 @@ impl ProofForm {
         view: &View<'_>,
     ) -> Option<ProofAct> {
         let mut act = None;
-        ui.set_max_width(180.0 * GRID);
+        ui.set_max_width(ui.available_width().min(180.0 * GRID));
         ui.label(body(crate::text::say(&self.rule.say)));
         for caution in &self.rule.cautions {
             ui.label(body(crate::text::say(caution)).color(ui.tokens().power_unknown));

@@ -36,7 +36,7 @@ impl GateStand {
 pub fn gate_strip_ui(ui: &mut Ui, gates: &[GateMark<'_>]) {
     let tokens = ui.tokens();
     let step = (ui.available_width() / gates.len().max(1) as f32).min(50.0 * GRID);
-    let height = 12.0 * GRID;
+    let height = if step < 30.0 * GRID { 16.0 } else { 12.0 } * GRID;
     let (rect, _) = ui.allocate_exact_size(vec2(step * gates.len() as f32, height), Sense::hover());
     for (index, gate) in gates.iter().enumerate() {
         let left = rect.left() + index as f32 * step;
@@ -60,7 +60,8 @@ pub fn gate_strip_ui(ui: &mut Ui, gates: &[GateMark<'_>]) {
         }
         let font = if gate.stand == GateStand::Here { TextRole::Strong } else { TextRole::Small }.font();
         let mut job = egui::text::LayoutJob::simple_singleline(gate.say.to_owned(), font, colour);
-        job.wrap = egui::text::TextWrapping::truncate_at_width(step - GRID);
+        // Two lines of words where one is too narrow.
+        job.wrap = egui::text::TextWrapping { max_width: step - GRID, max_rows: 2, ..Default::default() };
         let galley = painter.layout_job(job);
         painter.galley(pos2(left, rect.top() + side + GRID), galley, colour);
         let response = ui.interact(cell, ui.scope_id().with(("gate", index)), Sense::hover());

@@ -6,7 +6,7 @@ mod rows;
 
 use std::sync::Arc;
 
-use egui::{TextEdit, Ui};
+use egui::{TextEdit, Ui, UiBuilder};
 
 use self::order::{Grouping, Line, Order, Wanted};
 use self::panel::Panel;
@@ -45,6 +45,10 @@ impl Default for Bench {
 
 /// Up to this many tasks are put in order at once; more on a thread of its own.
 const AT_ONCE: usize = 2_000;
+/// From this width on, points, a piece of work stands beside the list.
+const BESIDE: f32 = 200.0 * GRID;
+/// How wide it then is, points.
+const PANEL: f32 = 100.0 * GRID;
 
 impl Bench {
     /// Takes photographs that were copied into the logbook for the work on show.
@@ -71,20 +75,29 @@ impl Bench {
             }));
             return;
         }
-        let is_wide = ui.available_width() > 230.0 * GRID;
-        let chosen = self.chosen.clone();
-        if chosen.is_some() {
-            let size = if is_wide { 90.0 * GRID } else { 76.0 * GRID };
-            egui::Panel::right("task").exact_size(size).resizable(false).show_separator_line(false).show(ui, |ui| {
+        if self.chosen.is_some() {
+            // Beside the list where there is room for both, else in its place.
+            if ui.available_width() < BESIDE {
                 self.panel_ui(ui, view, outbox);
-            });
+                return;
+            }
+            let room = ui.available_rect_before_wrap();
+            let (list, beside) = room.split_left_right_at_x(room.right() - PANEL);
+            let panel = UiBuilder::new().max_rect(beside.with_min_x(beside.left() + 6.0 * GRID)).id_salt("work");
+            ui.scope_builder(panel, |ui| self.panel_ui(ui, view, outbox));
+            ui.scope_builder(UiBuilder::new().max_rect(list).id_salt("list"), |ui| self.list_ui(ui, &order));
+        } else {
+            self.list_ui(ui, &order);
         }
+    }
+
+    fn list_ui(&mut self, ui: &mut Ui, order: &Order) {
         let table = Table { name: text!("Outstanding work"), columns: &columns(), row_height: 8.0 * GRID, sort: None };
-        let rows = Lines { order: &order };
+        let rows = Lines { order };
         if let Some(TableAct::Open(row)) = table.ui(ui, &mut self.table, &rows)
             && let Some(Line::Task { part, task }) = order.lines.get(row)
         {
-            self.choose(&order, *part, *task);
+            self.choose(order, *part, *task);
         }
     }
 
@@ -114,7 +127,7 @@ impl Bench {
         if response.on_hover_text(text!("Shows how, what it takes, and marks it done")).clicked() {
             self.choose(order, part_at, task_at);
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let title = format!("{}  {}", part.file.part.tag, order.logbook.title_of(&part.file));
             if crate::window::widgets::link_ui(ui, &title).clicked() {
                 outbox.go(Page::Part(part.part));
@@ -126,7 +139,7 @@ impl Bench {
     }
 
     fn wanted_ui(&mut self, ui: &mut Ui, order: &Order) {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             for grouping in Grouping::ALL {
                 ui.selectable_value(&mut self.wanted.grouping, *grouping, grouping.label());
             }

@@ -51,7 +51,8 @@ pub struct Order {
     pub groups: Vec<Group>,
     pub lines: Vec<Line>,
     pub totals: Totals,
-    /// The one thing to do next: begun work first, then what holds up most, for the most urgent machine.
+    /// The one thing to do next: what eats a part on the shelf, then begun work, then what holds up most, for the most
+    /// urgent machine.
     pub next: Option<(u32, u16)>,
 }
 
@@ -59,10 +60,11 @@ pub struct Order {
 type GroupKey = (u32, String);
 /// A task: the part's place in the answers, the task's in the part's list.
 type Place = (u32, u16);
-/// Waits rather than can start, what it holds up, and where it is: the order within a group.
+/// Waits rather than can start, what it or work behind it holds up, and where it is: the order within a group.
 type InGroup = (bool, Hold, Place);
-/// Not begun, what it holds up, the machine's rank: the least is the next thing to do.
-type Rank = (bool, Hold, u32);
+/// Holds no storage, not begun, what it holds up, the machine's rank: the least is the next thing to do. What eats a
+/// part on the shelf comes before begun work.
+type Rank = (bool, bool, Hold, u32);
 
 /// Work that is gathered into groups, part by part.
 #[derive(Default)]
@@ -74,9 +76,9 @@ struct Gathering {
 }
 
 impl Gathering {
-    fn add(&mut self, task: &Task, place: Place, group: GroupKey, machine_rank: u32) {
+    fn add(&mut self, task: &Task, urgency: Hold, place: Place, group: GroupKey, machine_rank: u32) {
         self.totals = self.totals.and(Totals::of([task]));
-        let rank = (!task.is_under_way(), task.hold, machine_rank);
+        let rank = (urgency != Hold::Storage, !task.is_under_way(), urgency, machine_rank);
         if task.doable && self.next.is_none_or(|(best, _)| rank < best) {
             self.next = Some((rank, place));
         }
@@ -84,7 +86,7 @@ impl Gathering {
             self.groups.push((key.clone(), Vec::new()));
             self.groups.len() - 1
         });
-        self.groups[group].1.push((!task.doable, task.hold, place));
+        self.groups[group].1.push((!task.doable, urgency, place));
     }
 }
 
@@ -98,6 +100,7 @@ impl Order {
             let title = || format!("{}  {}", part.file.part.tag, logbook.title_of(&part.file));
             let part_matches = letters.is_empty() || title().to_lowercase().contains(&letters);
             let machine = machines.get(&part.part);
+            let urgency = urgency(&part.tasks);
             for (task_at, task) in part.tasks.iter().enumerate() {
                 let matches = part_matches || task.title().to_lowercase().contains(&letters);
                 if !matches || (wanted.only_doable && !task.doable) {
@@ -110,7 +113,7 @@ impl Order {
                     Grouping::Sitting => sitting_key(task, rules),
                 };
                 let rank = machine.map_or(u32::MAX, |(rank, _)| *rank);
-                gathering.add(task, (at as u32, task_at as u16), group, rank);
+                gathering.add(task, urgency[task_at], (at as u32, task_at as u16), group, rank);
             }
         }
         Self::from_gathering(gathering, logbook, answers)
@@ -157,6 +160,19 @@ fn machines_of(answers: &Answers) -> HashMap<PartId, GroupKey> {
         }
     }
     machines
+}
+
+/// What each task of a part holds up, by itself or by what waits for it: a photograph before a leaking cell is cut out
+/// is as urgent as the cutting. Tasks stand in working order.
+fn urgency(tasks: &[Task]) -> Vec<Hold> {
+    let mut urgency: Vec<Hold> = tasks.iter().map(|task| task.hold).collect();
+    for (at, task) in tasks.iter().enumerate().rev() {
+        for first in &task.waits_for {
+            let first = usize::from(*first);
+            urgency[first] = urgency[first].min(urgency[at]);
+        }
+    }
+    urgency
 }
 
 fn sitting_key(task: &Task, rules: &Rules) -> GroupKey {

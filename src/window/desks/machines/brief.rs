@@ -97,13 +97,13 @@ impl Brief {
     /// Draws the form. `taken` tells whether another machine has a name.
     pub fn ui(&mut self, ui: &mut Ui, taken: impl Fn(&str) -> bool) -> Option<BriefAct> {
         let mut act = None;
-        ui.set_max_width(180.0 * GRID);
-        ui.horizontal(|ui| {
+        ui.set_max_width(ui.available_width().min(180.0 * GRID));
+        ui.horizontal_wrapped(|ui| {
             field_ui(ui, text!("Name"), &mut self.name, Some(70.0 * GRID));
             field_ui(ui, text!("Rank, 1 is the most urgent"), &mut self.priority, Some(40.0 * GRID));
         });
         field_ui(ui, text!("What it is for"), &mut self.purpose, None);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             field_ui(ui, text!("Parts from"), &mut self.from, Some(30.0 * GRID));
             field_ui(ui, text!("Parts to"), &mut self.to, Some(30.0 * GRID));
             let choices = Standing::ALL.iter().map(|word| (*word, word.label())).collect::<Vec<_>>();
@@ -112,7 +112,7 @@ impl Brief {
         notes_ui(ui, text!("Remarks"), &mut self.note, 2);
         let read = self.read(taken);
         ui.add_space(GRID);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let word = if self.machine.is_some() { text!("Keep the brief") } else { text!("Start the machine") };
             let keep = ui.add_enabled_ui(read.is_ok(), |ui| press_ui(ui, word, "", None)).inner;
             if let Ok(machine) = &read

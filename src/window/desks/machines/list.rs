@@ -3,7 +3,7 @@
 use egui::{Align, Layout, ScrollArea, Ui};
 
 use super::gates::{gate_marks, power_word};
-use crate::assess::{Gate, MachineAnswers};
+use crate::assess::{Gate, MachineAnswers, Readiness, Totals};
 use crate::record::{MachineFile, When, Word};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
@@ -64,7 +64,7 @@ fn machine_ui(ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &m
     ui.add(egui::Label::new(remark(ui, format!("{} {}", file.machine.purpose, standing_text(file)))).truncate());
     ui.add_space(GRID);
     gate_strip_ui(ui, &gate_marks(readiness));
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let Some(next) = &readiness.next else {
             ui.label(body(text!("Nothing left to do.")));
             return;
@@ -89,15 +89,20 @@ fn standing_text(file: &MachineFile) -> String {
     format!("({})", file.machine.standing.label().to_lowercase())
 }
 
-/// Hours still needed: at the bench, and of waiting.
-pub fn left_text(readiness: &crate::assess::Readiness) -> String {
-    let crate::assess::Totals { minutes, wait_hours, .. } = readiness.left;
-    let bench = hours_text(minutes);
-    if wait_hours == 0 {
-        text!("{bench} at the bench", bench = bench)
-    } else {
-        text!("{bench} at the bench, {hours} h of drying and running", bench = bench, hours = wait_hours)
+/// Hours still needed: at the bench, of waiting, and of proofs; empty when nothing is left.
+pub fn left_text(readiness: &Readiness) -> String {
+    let Totals { minutes, wait_hours, .. } = readiness.left;
+    let mut words = Vec::new();
+    if minutes > 0 {
+        words.push(text!("{time} at the bench", time = hours_text(minutes)));
     }
+    if wait_hours > 0 {
+        words.push(text!("{hours} h of drying and running", hours = wait_hours));
+    }
+    if readiness.proof_minutes > 0 {
+        words.push(text!("{time} of proofs", time = hours_text(readiness.proof_minutes)));
+    }
+    words.join(", ")
 }
 
 /// "40 min", "3 h 20 min".

@@ -47,7 +47,7 @@ impl PowerOnForm {
         outbox: &mut Outbox,
     ) -> bool {
         let mut is_over = false;
-        ui.set_max_width(180.0 * GRID);
+        ui.set_max_width(ui.available_width().min(180.0 * GRID));
         if verdict != Verdict::Yes {
             ui.label(
                 body(text!("The logbook says not to apply power yet. If you did all the same, note it here."))
@@ -65,12 +65,12 @@ impl PowerOnForm {
         field_ui(ui, text!("Jumpers and setup"), &mut self.settings, None);
         notes_ui(ui, text!("Steps and readings, in their order"), &mut self.steps, 3);
         notes_ui(ui, text!("What happened: pictures, beeps, codes, smells"), &mut self.happened, 2);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let choices: Vec<_> = PowerOnResult::ALL.iter().map(|word| (*word, word.label())).collect();
             choice_ui(ui, text!("How it went"), &mut self.result, &choices, 50.0 * GRID);
             field_ui(ui, text!("Who"), &mut self.who, Some(40.0 * GRID));
         });
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             if press_ui(ui, text!("Keep the power-on"), "", None).clicked() {
                 outbox.change(self.change(machine, view));
                 is_over = true;

@@ -39,7 +39,8 @@ struct Candidate {
 
 const NAME: f32 = 34.0 * GRID;
 const PART: f32 = 68.0 * GRID;
-const STAND: f32 = 24.0 * GRID;
+const STAND: f32 = 20.0 * GRID;
+const ACTS: f32 = 52.0 * GRID;
 /// How many candidates are shown at once.
 const LISTED: usize = 12;
 
@@ -50,7 +51,8 @@ impl Roles {
         let spans: HashMap<PartId, Span> =
             answers.members.iter().filter_map(|part| Some((*part, view.answers.part(*part)?.making.span?))).collect();
         let bar = SpanBar::around(spans.values().copied(), machine.machine.window());
-        let width = (ui.available_width() - NAME - PART - STAND - 30.0 * GRID).max(40.0 * GRID);
+        let width = ui.available_width() - NAME - PART - STAND - ACTS;
+        let bar = bar.filter(|_| width >= 30.0 * GRID);
         if let Some(bar) = &bar {
             ui.horizontal(|ui| {
                 ui.add_space(NAME + PART + STAND + 6.0 * GRID);
@@ -66,7 +68,7 @@ impl Roles {
                 let Some(file) = view.logbook.part(part) else { continue };
                 let filled = Filled { machine, role, file, is_fitted };
                 ui.push_id(part, |ui| {
-                    ui.horizontal(|ui| {
+                    ui.horizontal_wrapped(|ui| {
                         cell_ui(ui, NAME, |ui| {
                             if first {
                                 role_name_ui(ui, role);
@@ -84,7 +86,7 @@ impl Roles {
             let filled = fill.fitted.len() + fill.planned.len();
             if filled < role.count.max(1) as usize {
                 ui.push_id(role.id, |ui| {
-                    ui.horizontal(|ui| {
+                    ui.horizontal_wrapped(|ui| {
                         cell_ui(ui, NAME, |ui| {
                             if first {
                                 role_name_ui(ui, role);

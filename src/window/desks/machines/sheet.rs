@@ -8,7 +8,7 @@ use super::gates::{gate_marks, gates_ui, next_ui, power_answer_ui};
 use super::list::{left_text, window_text};
 use super::power_on::PowerOnForm;
 use super::roles::Roles;
-use crate::assess::{MachineAnswers, Standing};
+use crate::assess::{MachineAnswers, Readiness, Standing};
 use crate::record::{Change, MachineFile, MachineId, Word};
 use crate::text;
 use crate::window::command::Command;
@@ -17,6 +17,9 @@ use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, first_ui, gate_strip_ui, link_ui, press_ui, remark, section_ui, strong};
+
+/// From this width on, points, the answer about power and the gates stand side by side.
+const TWO_COLUMNS: f32 = 180.0 * GRID;
 
 /// What the sheet keeps.
 pub struct Sheet {
@@ -51,14 +54,16 @@ impl Sheet {
             ui.add_space(3.0 * GRID);
             gate_strip_ui(ui, &gate_marks(readiness));
             ui.add_space(2.0 * GRID);
-            ui.columns(2, |columns| {
-                power_answer_ui(&mut columns[0], &readiness.power, view, outbox);
-                let right = &mut columns[1];
-                next_ui(right, readiness, view, outbox);
-                right.label(remark(right, left_text(readiness)));
-                right.add_space(2.0 * GRID);
-                gates_ui(right, readiness, view, outbox);
-            });
+            if ui.available_width() < TWO_COLUMNS {
+                power_answer_ui(ui, &readiness.power, view, outbox);
+                ui.add_space(2.0 * GRID);
+                way_ui(ui, readiness, view, outbox);
+            } else {
+                ui.columns(2, |columns| {
+                    power_answer_ui(&mut columns[0], &readiness.power, view, outbox);
+                    way_ui(&mut columns[1], readiness, view, outbox);
+                });
+            }
             section_ui(ui, text!("Parts, and when they were made"));
             self.roles.ui(ui, answers, view, outbox);
             self.proofs_ui(ui, answers, view, outbox);
@@ -84,7 +89,7 @@ impl Sheet {
             }
             return;
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             first_ui(ui, &machine.name);
             if link_ui(ui, text!("Change the brief…")).clicked() {
                 self.brief = Some(Brief::of(machine));
@@ -112,7 +117,7 @@ impl Sheet {
         section_ui(ui, text!("Proofs of the whole machine"));
         for proof in &readiness.proofs {
             let title = crate::text::say(&proof.rule.say);
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 ui.label(body(title));
                 ui.label(remark(ui, standing_text(proof.standing)));
                 let name = text!("Record {proof}", proof = title);
@@ -163,6 +168,14 @@ impl Sheet {
             }
         }
     }
+}
+
+/// The next step, what is left, and the gates with their reasons.
+fn way_ui(ui: &mut Ui, readiness: &Readiness, view: &View<'_>, outbox: &mut Outbox) {
+    next_ui(ui, readiness, view, outbox);
+    ui.label(remark(ui, left_text(readiness)));
+    ui.add_space(2.0 * GRID);
+    gates_ui(ui, readiness, view, outbox);
 }
 
 /// How a proof stands, in a few words.

@@ -15,7 +15,7 @@ use crate::window::widgets::{body, mark_ui, remark};
 
 /// Draws the guide: cautions first, then how, then what it takes and why it is asked for.
 pub fn guide_ui(ui: &mut Ui, task: &Task, view: &View<'_>) {
-    ui.set_max_width(180.0 * GRID);
+    ui.set_max_width(ui.available_width().min(180.0 * GRID));
     for caution in task.cautions() {
         heed_ui(ui, say(caution));
     }

@@ -106,7 +106,7 @@ impl WorkForm {
         page: Page,
         outbox: &mut Outbox,
     ) -> Option<WorkAct> {
-        ui.set_max_width(180.0 * GRID);
+        ui.set_max_width(ui.available_width().min(180.0 * GRID));
         let title = match self.ending {
             Ending::Done => text!("Done: {work}", work = task.title()),
             Ending::Waived => text!("Not to be done: {work}", work = task.title()),
