@@ -53,7 +53,7 @@ impl Welcome {
             self.open_ui(ui, outbox);
             self.new_ui(ui, outbox);
             section_ui(ui, text!("Look around first"));
-            ui.label(body(text!("An invented workshop with four machines and their parts, to try everything on.")));
+            ui.label(body(text!("An invented workshop with its machines and a shelf of parts, to try everything on.")));
             let sample = Command::OpenSample;
             if press_ui(ui, &sample.label(), sample.tooltip(), None).clicked() {
                 outbox.give(sample);
