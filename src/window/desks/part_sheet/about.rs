@@ -1,0 +1,89 @@
+//! The part that the sheet is about, with what follows for it; and small things that all sections draw.
+
+use std::sync::Arc;
+
+use egui::{Ui, WidgetInfo};
+
+use crate::assess::PartAnswers;
+use crate::record::{Change, Entry, Moment, NoDate, Part, PartFile, When};
+use crate::text;
+use crate::window::outbox::View;
+use crate::window::page::Page;
+use crate::window::theme::Themed;
+use crate::window::widgets::{link_ui, small};
+
+/// The part with all that hangs on it.
+#[derive(Clone, Copy)]
+pub struct About<'a> {
+    pub view: &'a View<'a>,
+    pub file: &'a Arc<PartFile>,
+    pub answers: &'a PartAnswers,
+}
+
+impl About<'_> {
+    /// The part itself.
+    pub fn part(&self) -> &Part {
+        &self.file.part
+    }
+
+    pub fn tag(&self) -> &str {
+        &self.file.part.tag
+    }
+
+    pub fn page(&self) -> Page {
+        Page::Part(self.file.part.id)
+    }
+
+    /// Today's next event.
+    pub fn now(&self) -> Moment {
+        Moment::on(self.view.today)
+    }
+
+    /// Who usually writes.
+    pub fn keeper(&self) -> String {
+        self.view.logbook.workshop.keeper.clone()
+    }
+
+    /// A change that writes one record.
+    pub fn put(&self, name: String, entry: impl Into<Entry>) -> Change {
+        let mut change = Change::new(name);
+        change.put(entry);
+        change
+    }
+}
+
+/// A word to press that is told apart from its like by its name.
+pub fn act_ui(ui: &mut Ui, word: &str, name: &str) -> bool {
+    let response = link_ui(ui, word);
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, name));
+    response.clicked()
+}
+
+/// What is wrong, beside its field.
+pub fn wrong_ui(ui: &mut Ui, wrong: &str) {
+    ui.label(small(wrong).color(ui.tokens().power_unknown));
+}
+
+/// A typed date on which something has happened: not in the future.
+pub fn past_date(typed: &str, view: &View<'_>) -> Result<When, String> {
+    let on: When = typed.parse().map_err(|error: NoDate| error.to_string())?;
+    if on.span().is_some_and(|span| span.first > view.today) {
+        return Err(text!("{day} has not come yet.", day = on));
+    }
+    Ok(on)
+}
+
+/// A typed figure with a point or a comma; `None` when nothing is typed.
+pub fn figure(typed: &str) -> Result<Option<f64>, String> {
+    let typed = typed.trim();
+    if typed.is_empty() {
+        return Ok(None);
+    }
+    let figure = typed.replace(',', ".").parse::<f64>().ok().filter(|figure| figure.is_finite());
+    figure.map(Some).ok_or_else(|| text!("“{typed}” is no figure: write it in digits, as 4.93.", typed = typed))
+}
+
+/// A date for a person: the day, month or year, or that nobody knows.
+pub fn day_text(on: When) -> String {
+    if on.is_known() { on.to_string() } else { text!("no date").to_owned() }
+}

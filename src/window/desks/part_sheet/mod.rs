@@ -1,0 +1,240 @@
+//! The part sheet: everything about one part, changed where it stands.
+
+mod about;
+mod capacitors;
+mod condition;
+mod custody;
+mod design;
+mod faults;
+mod finding;
+mod head;
+mod identity;
+mod made;
+mod money;
+mod papers;
+mod photographs;
+mod placing;
+mod proofs;
+mod readings;
+mod section;
+mod settings;
+mod strike;
+mod verdict;
+mod work;
+mod written;
+
+use std::collections::HashMap;
+
+use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
+
+use self::about::About;
+use self::section::Section;
+use crate::record::PartId;
+use crate::text;
+use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::GRID;
+use crate::window::widgets::{Edit, body, link_ui, section_ui};
+
+/// The list of sections beside the page, points.
+const LIST: f32 = 38.0 * GRID;
+/// A column of the page is no wider than this, so that lines can be read.
+const COLUMN: f32 = 200.0 * GRID;
+
+/// What is half typed on each sheet.
+#[derive(Default)]
+pub struct PartSheet {
+    sheets: HashMap<PartId, Sheet>,
+}
+
+/// One part's sheet.
+#[derive(Default)]
+struct Sheet {
+    /// Files that were copied into the logbook and are not on record yet.
+    arrived: Vec<KeptFile>,
+    /// The section to be shown next.
+    jump: Option<Section>,
+    /// The section at the top of the page.
+    here: Section,
+    edit: Edit,
+    head: head::Head,
+    identity: identity::Identity,
+    placing: placing::Placing,
+    made: made::Made,
+    condition: condition::Condition,
+    work: work::WorkList,
+    capacitors: capacitors::Capacitors,
+    readings: readings::Readings,
+    settings: settings::Settings,
+    proofs: proofs::Proofs,
+    photographs: photographs::Photographs,
+    papers: papers::Papers,
+    custody: custody::CustodyList,
+    faults: faults::Faults,
+    written: written::Written,
+}
+
+impl PartSheet {
+    /// Takes files that were copied into the logbook for a part.
+    pub fn kept(&mut self, part: PartId, files: Vec<KeptFile>) {
+        self.sheets.entry(part).or_default().arrived.extend(files);
+    }
+
+    /// Draws the sheet.
+    pub fn ui(&mut self, ui: &mut Ui, part: PartId, view: &View<'_>, outbox: &mut Outbox) {
+        let (Some(file), Some(answers)) = (view.logbook.part(part), view.answers.part(part)) else {
+            self.sheets.remove(&part);
+            ui.label(body(text!("This part is no longer in the logbook.")));
+            if link_ui(ui, text!("Go to the shelf")).clicked() {
+                outbox.go(Page::Shelf);
+            }
+            return;
+        };
+        let about = About { view, file, answers };
+        self.sheets.entry(part).or_default().ui(ui, &about, outbox);
+    }
+}
+
+impl Sheet {
+    fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        self.take_arrived(about, outbox);
+        self.take_drops(ui, about, outbox);
+        self.keys(ui);
+        let beside = ui.available_width() >= LIST + 0.75 * COLUMN;
+        ui.horizontal_top(|ui| {
+            if beside {
+                ui.allocate_ui(vec2(LIST, ui.available_height()), |ui| {
+                    ui.set_width(LIST);
+                    ScrollArea::vertical().id_salt("sections").auto_shrink(false).show(ui, |ui| {
+                        ui.vertical(|ui| self.list_ui(ui, about));
+                    });
+                });
+            }
+            let scroll = ScrollArea::vertical().id_salt(about.file.part.id).auto_shrink(false);
+            scroll.show(ui, |ui| {
+                ui.vertical(|ui| {
+                    let wide = ui.available_width() >= 1.6 * COLUMN;
+                    self.head_ui(ui, about, outbox);
+                    if !beside {
+                        ui.horizontal_wrapped(|ui| self.list_ui(ui, about));
+                    }
+                    if wide {
+                        let gap = 10.0 * GRID;
+                        let width = ((ui.available_width() - gap) / 2.0).min(COLUMN);
+                        ui.horizontal_top(|ui| {
+                            for sections in [&Section::ALL[..4], &Section::ALL[4..]] {
+                                ui.vertical(|ui| {
+                                    ui.set_width(width);
+                                    self.sections_ui(ui, sections, about, outbox);
+                                });
+                                ui.add_space(gap);
+                            }
+                        });
+                    } else {
+                        ui.set_max_width(COLUMN);
+                        self.sections_ui(ui, &Section::ALL, about, outbox);
+                    }
+                    ui.add_space(10.0 * GRID);
+                });
+            });
+        });
+    }
+
+    fn head_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        match self.head.ui(ui, about, &mut self.placing, outbox) {
+            Some(head::Wish::Section(section)) => self.jump = Some(section),
+            Some(head::Wish::Task(task)) => {
+                self.work.open(task);
+                self.jump = Some(Section::Work);
+            }
+            Some(head::Wish::Survey) => {
+                self.condition.survey();
+                self.jump = Some(Section::Condition);
+            }
+            None => {}
+        }
+    }
+
+    /// The names of the sections; a press shows one.
+    fn list_ui(&mut self, ui: &mut Ui, about: &About<'_>) {
+        for (at, section) in Section::ALL.into_iter().enumerate() {
+            if section::name_ui(ui, at, section, section.count(about), section == self.here) {
+                self.jump = Some(section);
+            }
+        }
+    }
+
+    fn sections_ui(&mut self, ui: &mut Ui, sections: &[Section], about: &About<'_>, outbox: &mut Outbox) {
+        let top = ui.clip_rect().top() + 16.0 * GRID;
+        for section in sections {
+            let heading = section_ui(ui, section.label());
+            if self.jump == Some(*section) {
+                heading.scroll_to_me(Some(Align::TOP));
+                self.jump = None;
+                self.here = *section;
+                // The page has moved only in the next frame.
+                ui.ctx().request_repaint();
+            } else if heading.rect.top() < top {
+                self.here = *section;
+            }
+            ui.push_id(section, |ui| self.section_ui(ui, *section, about, outbox));
+        }
+    }
+
+    fn section_ui(&mut self, ui: &mut Ui, section: Section, about: &About<'_>, outbox: &mut Outbox) {
+        match section {
+            Section::Identity => self.identity.ui(ui, about, &mut self.edit, outbox),
+            Section::Made => self.made.ui(ui, about, outbox),
+            Section::Condition => self.condition.ui(ui, about, outbox),
+            Section::Work => self.work.ui(ui, about, outbox),
+            Section::Capacitors => self.capacitors.ui(ui, about, outbox),
+            Section::Readings => {
+                self.readings.ui(ui, about, outbox);
+                self.settings.ui(ui, about, outbox);
+            }
+            Section::Proofs => self.proofs.ui(ui, about, outbox),
+            Section::Photographs => self.photographs.ui(ui, about, &mut self.edit, outbox),
+            Section::Papers => self.papers.ui(ui, about, &mut self.edit, outbox),
+            Section::Custody => self.custody.ui(ui, about, outbox),
+            Section::Faults => self.faults.ui(ui, about, outbox),
+            Section::Written => self.written.ui(ui, about),
+        }
+    }
+
+    /// Alt with up, down or a digit goes from section to section.
+    fn keys(&mut self, ui: &Ui) {
+        let here = Section::ALL.iter().position(|section| *section == self.here).unwrap_or(0);
+        let to = ui.input_mut(|input| {
+            if input.consume_key(Modifiers::ALT, Key::ArrowDown) {
+                return Some(here + 1);
+            }
+            if input.consume_key(Modifiers::ALT, Key::ArrowUp) {
+                return Some(here.saturating_sub(1));
+            }
+            section::DIGITS.iter().position(|digit| input.consume_key(Modifiers::ALT, *digit))
+        });
+        if let Some(section) = to.and_then(|to| Section::ALL.get(to)) {
+            self.jump = Some(*section);
+        }
+    }
+
+    /// Puts files on record that were copied into the logbook: with the work whose form asked for them, else at once.
+    fn take_arrived(&mut self, about: &About<'_>, outbox: &mut Outbox) {
+        let arrived = std::mem::take(&mut self.arrived);
+        let (pictures, others): (Vec<_>, Vec<_>) = arrived.into_iter().partition(|file| file.photograph.is_some());
+        match self.work.form() {
+            Some(form) if !pictures.is_empty() => form.kept(pictures),
+            _ => outbox.change(photographs::added(about, &pictures)),
+        }
+        outbox.change(papers::added(about, &others));
+    }
+
+    /// Files dropped on the window: pictures become photographs, all others are attached.
+    fn take_drops(&mut self, ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
+        let dropped = ui.ctx().input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
+        let paths = dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
+        let (pictures, others) = paths.partition(|path| photographs::is_picture(path));
+        outbox.keep_files(about.page(), pictures, true);
+        outbox.keep_files(about.page(), others, false);
+    }
+}

@@ -1,0 +1,171 @@
+//! The part in machines: planned for, fitted in, taken out.
+
+use egui::Ui;
+
+use super::about::{About, act_ui};
+use crate::record::{Change, Fitting, MachineFile, MachineId, PartFile, Placement, RoleId, Word};
+use crate::store::Store;
+use crate::text;
+use crate::window::outbox::Outbox;
+use crate::window::page::Page;
+use crate::window::widgets::{Pick, Picker, body, remark};
+
+/// The choice of a machine and role, while one is being made.
+#[derive(Debug, Default)]
+pub struct Placing {
+    choosing: Option<(Act, Picker<(MachineId, RoleId)>)>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Act {
+    Plan,
+    Fit,
+}
+
+impl Placing {
+    /// Draws where it is fitted or planned, with what can be done about it.
+    pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        let logbook = about.view.logbook;
+        let id = about.part().id;
+        let fitted = logbook.fitted_in(id);
+        let planned: Vec<_> = logbook
+            .machines
+            .iter()
+            .filter(|machine| machine.placements.iter().any(|plan| plan.part == id))
+            .collect();
+        ui.horizontal_wrapped(|ui| {
+            if let Some((machine, _)) = fitted {
+                ui.label(body(text!("Fitted in")));
+                machine_ui(ui, machine, outbox);
+                if act_ui(ui, text!("Take it out"), &text!("Take {tag} out", tag = about.tag())) {
+                    outbox.change(take_out(machine, about));
+                }
+            }
+            for machine in &planned {
+                ui.label(body(text!("Planned for")));
+                machine_ui(ui, machine, outbox);
+                let plan = machine.placements.iter().find(|plan| plan.part == id);
+                let role = plan.map(|plan| plan.role);
+                if fitted.is_none()
+                    && act_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = about.tag()))
+                {
+                    outbox.change(fit(machine, role, about));
+                }
+                if act_ui(ui, text!("Not any more"), &text!("Plan {tag} no longer", tag = about.tag())) {
+                    outbox.change(unplan(machine, about.file));
+                }
+            }
+            if about.file.custody_now().is_at_hand() && !logbook.machines.is_empty() {
+                if fitted.is_none() && planned.is_empty() {
+                    ui.label(remark(ui, text!("In no machine.")));
+                }
+                if act_ui(ui, text!("Plan it for…"), text!("Plan it for a machine…")) {
+                    self.choose(Act::Plan, about);
+                }
+                if fitted.is_none() && act_ui(ui, text!("Fit it in…"), text!("Fit it in a machine…")) {
+                    self.choose(Act::Fit, about);
+                }
+            }
+        });
+        self.choose_ui(ui, about, outbox);
+    }
+
+    fn choose(&mut self, act: Act, about: &About<'_>) {
+        if self.choosing.as_ref().is_some_and(|(open, _)| *open == act) {
+            self.choosing = None;
+            return;
+        }
+        let kind = about.part().kind;
+        let mut choices = Vec::new();
+        for file in &about.view.logbook.machines {
+            for role in file.roles.iter().filter(|role| role.kind == kind) {
+                let filled = file.parts().iter().filter(|(_, known, _)| *known == Some(role.id)).count();
+                let title = if role.name.is_empty() { role.kind.label() } else { &role.name };
+                let free = (filled as u32) < role.count.max(1);
+                let stand = if free { text!("free") } else { text!("filled") };
+                let said = format!("{}: {title} ({stand})", file.machine.name);
+                choices.push((!free, file.machine.name.to_lowercase(), (file.machine.id, role.id), said));
+            }
+        }
+        choices.sort_by(|one, other| (one.0, &one.1).cmp(&(other.0, &other.1)));
+        let choices = choices.into_iter().map(|(_, _, what, said)| (what, said));
+        self.choosing = Some((act, Picker::new(choices)));
+    }
+
+    fn choose_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        let Some((act, picker)) = &mut self.choosing else { return };
+        let label = match act {
+            Act::Plan => text!("Machine and role that it is planned for"),
+            Act::Fit => text!("Machine and role that it is fitted in"),
+        };
+        let act = *act;
+        match picker.ui(ui, label, None) {
+            Some(Pick::One((machine, role))) => {
+                if let Some(machine) = about.view.logbook.machine(machine) {
+                    outbox.change(match act {
+                        Act::Plan => plan(machine, role, about),
+                        Act::Fit => fit(machine, Some(role), about),
+                    });
+                }
+                self.choosing = None;
+            }
+            Some(_) => self.choosing = None,
+            None => {}
+        }
+    }
+}
+
+fn machine_ui(ui: &mut Ui, machine: &MachineFile, outbox: &mut Outbox) {
+    if act_ui(ui, &machine.machine.name, &text!("Go to {machine}", machine = machine.machine.name)) {
+        outbox.go(Page::Machine(machine.machine.id));
+    }
+}
+
+fn plan(machine: &MachineFile, role: RoleId, about: &About<'_>) -> Change {
+    let name = text!("Plan {tag} for {machine}", tag = about.tag(), machine = machine.machine.name);
+    about.put(
+        name,
+        Placement {
+            id: Store::new_id(),
+            machine: machine.machine.id,
+            role,
+            part: about.part().id,
+            pinned: false,
+            planned: about.now(),
+            reason: String::new(),
+        },
+    )
+}
+
+fn unplan(machine: &MachineFile, part: &PartFile) -> Change {
+    let name = text!("Plan {tag} for {machine} no longer", tag = part.part.tag, machine = machine.machine.name);
+    let mut change = Change::new(name);
+    for plan in machine.placements.iter().filter(|plan| plan.part == part.part.id) {
+        change.remove(plan.id);
+    }
+    change
+}
+
+fn fit(machine: &MachineFile, role: Option<RoleId>, about: &About<'_>) -> Change {
+    let mut change = unplan(machine, about.file);
+    change.name = text!("Fit {tag} in {machine}", tag = about.tag(), machine = machine.machine.name);
+    change.put(Fitting {
+        id: Store::new_id(),
+        machine: machine.machine.id,
+        role,
+        part: about.part().id,
+        fitted: about.now(),
+        removed: None,
+        note: String::new(),
+    });
+    change
+}
+
+fn take_out(machine: &MachineFile, about: &About<'_>) -> Change {
+    let mut change =
+        Change::new(text!("Take {tag} out of {machine}", tag = about.tag(), machine = machine.machine.name));
+    for fitting in machine.fitted().filter(|fitting| fitting.part == about.part().id) {
+        change.put(Fitting { removed: Some(about.now()), ..fitting.clone() });
+    }
+    change
+}

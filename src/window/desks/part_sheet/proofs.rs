@@ -1,0 +1,105 @@
+//! The part's proofs: which are needed, how each stands, and a form to record one.
+
+use egui::Ui;
+
+use super::about::{About, act_ui, day_text};
+use crate::record::{Proof, Word};
+use crate::text;
+use crate::text::say;
+use crate::window::forms::{ProofAct, ProofForm};
+use crate::window::outbox::Outbox;
+use crate::window::theme::marks::Mark;
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{body, mark_ui, remark};
+
+/// What is half typed.
+#[derive(Default)]
+pub struct Proofs {
+    form: Option<(String, ProofForm)>,
+    shows_runs: bool,
+}
+
+impl Proofs {
+    /// Draws the section.
+    pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        if about.answers.proofs.is_empty() {
+            ui.label(body(text!("No test is asked of this kind.")));
+        }
+        for asked in &about.answers.proofs {
+            let rule = &asked.rule;
+            let say_rule = say(&rule.say);
+            ui.horizontal_wrapped(|ui| {
+                let tokens = ui.tokens();
+                let (mark, colour) = if asked.standing.is_good() {
+                    (Mark::Done, tokens.gate_passed)
+                } else if rule.required {
+                    (Mark::Heed, tokens.power_unknown)
+                } else {
+                    (Mark::GateProven, tokens.ink_weak)
+                };
+                mark_ui(ui, mark, colour);
+                ui.label(body(say_rule));
+                let standing = asked.standing.said(about.view.logbook);
+                ui.label(body(standing).color(colour));
+                if !rule.required {
+                    ui.label(remark(ui, text!("not required")));
+                }
+                if act_ui(ui, text!("Record it…"), &text!("Record: {proof}…", proof = say_rule)) {
+                    self.form = Some((rule.name.clone(), ProofForm::new(rule, about.view)));
+                }
+            });
+            if self.form.as_ref().is_some_and(|(name, _)| *name == rule.name) {
+                ui.indent(&rule.name, |ui| self.form_ui(ui, about, say_rule, outbox));
+                ui.add_space(2.0 * GRID);
+            }
+        }
+        self.runs_ui(ui, about);
+    }
+
+    fn form_ui(&mut self, ui: &mut Ui, about: &About<'_>, name: &str, outbox: &mut Outbox) {
+        let Some((_, form)) = &mut self.form else { return };
+        match form.ui(ui, Some(about.part().id), None, about.view) {
+            Some(ProofAct::Keep(proof)) => {
+                let result = proof.result.label().to_lowercase();
+                let name = text!("{proof} of {tag}: {result}", proof = name, tag = about.tag(), result = result);
+                outbox.change(about.put(name, proof));
+                self.form = None;
+            }
+            Some(ProofAct::PutAway) => self.form = None,
+            None => {}
+        }
+    }
+
+    /// All runs so far, newest first, once they are asked for.
+    fn runs_ui(&mut self, ui: &mut Ui, about: &About<'_>) {
+        let runs = &about.file.proofs;
+        if runs.is_empty() {
+            return;
+        }
+        let word = if self.shows_runs {
+            text!("Fold the runs").to_owned()
+        } else {
+            crate::counted!("Show {count} run", "Show {count} runs", runs.len())
+        };
+        if act_ui(ui, &word, &word) {
+            self.shows_runs = !self.shows_runs;
+        }
+        if self.shows_runs {
+            for run in runs.iter().rev() {
+                ui.label(body(run_text(run, about)));
+                if !run.note.is_empty() {
+                    ui.label(remark(ui, &run.note));
+                }
+            }
+        }
+    }
+}
+
+/// One run of a test in a line.
+pub fn run_text(run: &Proof, about: &About<'_>) -> String {
+    let name = about.view.rules.proof(&run.test).map_or(run.test.as_str(), |rule| say(&rule.say));
+    let mut words = vec![day_text(run.run.on), format!("{name}: {}", run.result.label().to_lowercase())];
+    words.extend([&run.rig, &run.who].into_iter().filter(|word| !word.is_empty()).cloned());
+    words.extend(run.minutes.map(super::work::time_text));
+    words.join(" · ")
+}

@@ -1,0 +1,184 @@
+//! What the trade says about a figure as it is typed: rails, cells, capacities, capacitors.
+
+use egui::Ui;
+
+use super::capacitors::Figures;
+use crate::record::{Capacitor, Dielectric, Kind};
+use crate::text;
+use crate::trade::capacitor::series::Series;
+use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
+use crate::trade::cell::{self, CellState, Chemistry};
+use crate::trade::drive::{Capacity, crossed, parse_capacity};
+use crate::trade::supply::{Rail, RailReading, Standard, Verdict};
+use crate::window::theme::marks::Mark;
+use crate::window::theme::Themed;
+use crate::window::widgets::{body, mark_ui, remark};
+
+/// How good a figure is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stand {
+    Good,
+    Doubtful,
+    Bad,
+    /// Only said, not judged.
+    Told,
+}
+
+/// What the trade says about a figure.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Said {
+    pub stand: Stand,
+    pub words: String,
+    pub remarks: Vec<String>,
+    pub source: String,
+}
+
+/// Draws a verdict: mark, word and hue, then what to know, then the source.
+pub fn ui(ui: &mut Ui, said: &Said) {
+    let tokens = ui.tokens();
+    let (mark, colour) = match said.stand {
+        Stand::Good => (Mark::Done, tokens.power_yes),
+        Stand::Doubtful => (Mark::Heed, tokens.power_unknown),
+        Stand::Bad => (Mark::SeverityGrave, tokens.power_no),
+        Stand::Told => (Mark::Part, tokens.ink_weak),
+    };
+    ui.horizontal_wrapped(|ui| {
+        mark_ui(ui, mark, colour);
+        ui.label(body(&said.words).color(colour));
+    });
+    for words in &said.remarks {
+        ui.label(remark(ui, words));
+    }
+    if !said.source.is_empty() {
+        ui.label(remark(ui, text!("Source: {source}", source = said.source)));
+    }
+}
+
+/// A reading of a part: `None` where the trade has nothing to say. `standard` is a supply's, where it is known.
+pub fn of_reading(kind: Kind, standard: Option<Standard>, quantity: &str, value: f64, unit: &str) -> Option<Said> {
+    let lower = quantity.to_lowercase();
+    let volts = match unit.trim() {
+        "V" | "v" | "volt" | "volts" => Some(value),
+        "mV" => Some(value / 1000.0),
+        _ => None,
+    };
+    if let Some(volts) = volts {
+        // "+5 V to ground, unpowered" is no rail under load.
+        if kind == Kind::PowerSupply && !lower.contains("unpowered") {
+            return rail(&lower, volts, standard);
+        }
+        if lower.contains("cell") || lower.contains("battery") {
+            return cell(&lower, volts);
+        }
+    }
+    if matches!(kind, Kind::HardDisk | Kind::FlashAdapter) && lower.contains("capacity") {
+        return capacity(&format!("{value} {unit}"));
+    }
+    None
+}
+
+/// A supply's rail at its plug. Where nobody says which supply it is, the older ones' stricter limits count, but for
+/// rails that only the newer ones have.
+fn rail(quantity: &str, volts: f64, standard: Option<Standard>) -> Option<Said> {
+    let name = quantity.replace("rail", "");
+    let rail = Rail::parse(name.trim())?;
+    let newer = matches!(rail, Rail::Plus3v3 | Rail::Standby);
+    let standard = if newer { Standard::Atx } else { standard.unwrap_or(Standard::At) };
+    let reading = RailReading { rail, volts, ripple_mvpp: None, load_a: None };
+    let (judged, _) = crate::trade::supply::judge(standard, &[reading]);
+    let verdict = judged.into_iter().next()?;
+    let limits = &verdict.limits;
+    let words = text!(
+        "{verdict}: {least} to {most} V allowed on {rail}",
+        verdict = verdict.verdict.said(),
+        least = limits.weakest_v,
+        most = limits.strongest_v,
+        rail = rail.label()
+    );
+    let stand = match verdict.verdict {
+        Verdict::Pass => Stand::Good,
+        Verdict::Marginal => Stand::Doubtful,
+        Verdict::Fail => Stand::Bad,
+    };
+    Some(Said { stand, words, source: verdict.source().said(), remarks: verdict.remarks })
+}
+
+/// A cell by its voltage; taken for a lithium coin cell unless its name says otherwise.
+fn cell(quantity: &str, volts: f64) -> Option<Said> {
+    let chemistry = [
+        ("nicd", Chemistry::NickelCadmium),
+        ("nickel", Chemistry::NickelCadmium),
+        ("barrel", Chemistry::NickelCadmium),
+        ("nimh", Chemistry::NickelMetalHydride),
+        ("alkaline", Chemistry::Alkaline),
+        ("3.6", Chemistry::LithiumThionyl),
+        ("thionyl", Chemistry::LithiumThionyl),
+    ]
+    .into_iter()
+    .find(|(word, _)| quantity.contains(word))
+    .map_or(Chemistry::LithiumManganese, |(_, chemistry)| chemistry);
+    // Rechargeable barrels on boards are packs of three.
+    let cells = if chemistry.facts().rechargeable { 3 } else { 1 };
+    match cell::judge(chemistry, cells, Some(volts), None) {
+        Ok(verdict) => {
+            let stand = match verdict.state {
+                CellState::Good => Stand::Good,
+                CellState::Low => Stand::Doubtful,
+                CellState::Spent => Stand::Bad,
+            };
+            let words = text!("{state}, taken for {chemistry}", state = verdict.state.said(), chemistry = chemistry.said());
+            Some(Said { stand, words, source: verdict.facts.source.said(), remarks: verdict.remarks })
+        }
+        Err(error) => {
+            Some(Said { stand: Stand::Bad, words: error.to_string(), remarks: Vec::new(), source: String::new() })
+        }
+    }
+}
+
+/// A drive's capacity in both countings, with the barriers that it lies beyond.
+fn capacity(typed: &str) -> Option<Said> {
+    let bytes = parse_capacity(typed).ok()?;
+    let beyond = crossed(bytes);
+    let remarks = beyond.iter().rev().take(3).map(|barrier| {
+        text!("Beyond the barrier of {name}: {cause}", name = barrier.name, cause = barrier.cause)
+    });
+    let source = beyond.last().map(|barrier| barrier.source.said()).unwrap_or_default();
+    Some(Said { stand: Stand::Told, words: Capacity::of(bytes).said(), remarks: remarks.collect(), source })
+}
+
+/// A measured electrolytic beside what is printed on it.
+pub fn of_capacitor(position: &Capacitor, (capacitance_uf, esr_mohm, leakage_ua): Figures) -> Option<Said> {
+    if position.dielectric != Dielectric::WetAluminium || (capacitance_uf, esr_mohm, leakage_ua) == (None, None, None) {
+        return None;
+    }
+    let rated = Rated {
+        capacitance_uf: position.capacitance_uf?,
+        volts: position.voltage_v?,
+        tolerance: None,
+        series: Series::default(),
+        esr_100khz_mohm: None,
+    };
+    let measured = Measured { capacitance_uf, esr_mohm, leakage_ua, ..Measured::default() };
+    let verdict = crate::trade::capacitor::verdict(&rated, &measured);
+    let stand = match verdict.grade {
+        Grade::Sound => Stand::Good,
+        Grade::Worn => Stand::Doubtful,
+        Grade::OutOfLimits => Stand::Bad,
+        Grade::Undecided => Stand::Told,
+    };
+    let remarks = verdict.checks.iter().map(|check| {
+        text!(
+            "{quantity}: {least} to {most} for a new one",
+            quantity = check.quantity,
+            least = rounded(check.sound.0),
+            most = rounded(check.sound.1)
+        )
+    });
+    let source = verdict.checks.first().map(|check| check.source.said()).unwrap_or_default();
+    Some(Said { stand, words: verdict.grade.to_string(), remarks: remarks.collect(), source })
+}
+
+/// Three figures are enough for a limit.
+fn rounded(value: f64) -> String {
+    if value.abs() >= 100.0 { format!("{value:.0}") } else { format!("{value:.2}") }
+}

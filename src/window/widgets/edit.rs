@@ -1,0 +1,147 @@
+//! Facts that are read as text and turn into a field when they are pressed.
+
+use egui::{Button, Key, Response, RichText, TextEdit, Ui, WidgetInfo, vec2};
+
+use super::words::{body, remark, small};
+use crate::window::theme::{GRID, TextRole, Themed};
+
+/// The width of the labels before the facts, points.
+const LABEL: f32 = 32.0 * GRID;
+
+/// Which fact is a field now, and what is typed in it. One fact is open at a time.
+#[derive(Debug, Default)]
+pub struct Edit {
+    open: Option<Open>,
+}
+
+#[derive(Debug)]
+struct Open {
+    key: String,
+    typed: String,
+    /// What is wrong with what was typed.
+    wrong: String,
+    /// Not yet focused.
+    is_fresh: bool,
+}
+
+/// A fact's label, how many lines its field has, and how it is shown.
+#[derive(Clone, Copy, Debug)]
+pub struct Fact<'a> {
+    /// Tells it from all others of the desk.
+    pub key: &'a str,
+    pub label: &'a str,
+    /// More than one for a note.
+    pub rows: usize,
+    /// Characters as printed on a part.
+    pub is_printed: bool,
+}
+
+impl<'a> Fact<'a> {
+    /// A fact of one line.
+    pub fn line(key: &'a str, label: &'a str) -> Self {
+        Self { key, label, rows: 1, is_printed: false }
+    }
+}
+
+impl Edit {
+    /// Whether this fact is a field now.
+    pub fn is_open(&self, key: &str) -> bool {
+        self.open.as_ref().is_some_and(|open| open.key == key)
+    }
+
+    /// Turns a fact into a field.
+    pub fn open(&mut self, key: &str, typed: &str) {
+        self.open = Some(Open { key: key.to_owned(), typed: typed.to_owned(), wrong: String::new(), is_fresh: true });
+    }
+
+    /// Keeps the field open and says beside it what is wrong.
+    pub fn refuse(&mut self, key: &str, typed: &str, wrong: impl Into<String>) {
+        self.open(key, typed);
+        if let Some(open) = &mut self.open {
+            open.wrong = wrong.into();
+        }
+    }
+
+    /// A fact after its label. Gives what was typed, once: when Enter or leaving the field ends it and it says
+    /// something else than before. Esc gives the fact back as it was.
+    pub fn fact_ui(&mut self, ui: &mut Ui, fact: Fact<'_>, value: &str) -> Option<String> {
+        let mut typed = None;
+        row_ui(ui, fact.label, |ui| {
+            if self.is_open(fact.key) {
+                typed = self.field_ui(ui, fact);
+            } else if shown_ui(ui, fact, value).clicked() {
+                self.open(fact.key, value);
+            }
+        });
+        typed.filter(|typed| typed != value)
+    }
+
+    /// The field alone, without the label.
+    fn field_ui(&mut self, ui: &mut Ui, fact: Fact<'_>) -> Option<String> {
+        let open = self.open.as_mut()?;
+        let role = if fact.is_printed { TextRole::Marking } else { TextRole::Body };
+        let field = if fact.rows > 1 {
+            TextEdit::multiline(&mut open.typed).desired_rows(fact.rows)
+        } else {
+            TextEdit::singleline(&mut open.typed)
+        };
+        let response = ui
+            .vertical(|ui| {
+                let ink = ui.tokens().ink;
+                let width = ui.available_width().min(100.0 * GRID);
+                let response = ui.add(field.desired_width(width).font(role.font()).text_color(ink));
+                if !open.wrong.is_empty() {
+                    ui.label(small(&open.wrong).color(ui.tokens().power_unknown));
+                }
+                response
+            })
+            .inner;
+        ui.ctx().accesskit_node_builder(response.id, |node| node.set_label(fact.label));
+        if std::mem::take(&mut open.is_fresh) {
+            response.request_focus();
+            return None;
+        }
+        if !response.lost_focus() {
+            return None;
+        }
+        let is_given_up = ui.input(|input| input.key_pressed(Key::Escape));
+        self.open.take().map(|open| open.typed.trim().to_owned()).filter(|_| !is_given_up)
+    }
+}
+
+/// A label with something after it, facts of a desk standing in line.
+pub fn row_ui<R>(ui: &mut Ui, label: &str, inside: impl FnOnce(&mut Ui) -> R) -> R {
+    ui.horizontal_top(|ui| {
+        ui.allocate_ui(vec2(LABEL, 5.0 * GRID), |ui| {
+            ui.set_width(LABEL);
+            ui.add(egui::Label::new(remark(ui, label)).wrap());
+        });
+        ui.vertical(|ui| inside(ui)).inner
+    })
+    .inner
+}
+
+/// A fact as text that can be pressed; its name is label and value.
+pub fn pressable_ui(ui: &mut Ui, label: &str, value: &str) -> Response {
+    shown_ui(ui, Fact::line("", label), value)
+}
+
+fn shown_ui(ui: &mut Ui, fact: Fact<'_>, value: &str) -> Response {
+    let tokens = ui.tokens();
+    let (words, colour) = if value.is_empty() { ("–", tokens.ink_weak) } else { (value, tokens.ink) };
+    let text = if fact.is_printed { RichText::new(words).font(TextRole::Marking.font()) } else { body(words) };
+    let response = ui
+        .scope(|ui| {
+            ui.spacing_mut().button_padding = vec2(0.0, 0.0);
+            ui.spacing_mut().interact_size.y = 5.0 * GRID;
+            ui.add(Button::new(text.color(colour)).frame(false).wrap())
+        })
+        .inner;
+    if response.hovered() || response.has_focus() {
+        let line = egui::Stroke::new(1.0, tokens.press);
+        ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
+    }
+    let name = format!("{}: {words}", fact.label);
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
+    response
+}
