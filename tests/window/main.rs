@@ -5,6 +5,7 @@ mod finder;
 mod hand;
 mod intake;
 mod rounds;
+mod part_sheet;
 mod shelf;
 mod shell;
 mod theme;
