@@ -12,12 +12,17 @@ use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, marking, part, place};
 
-const SIZE: [f32; 2] = [1280.0, 800.0];
+/// High enough for the whole page: a hand presses only what is in sight.
+const WHOLE: [f32; 2] = [1280.0, 4000.0];
 
 /// A window on the sheet of a part, with whatever else the change holds.
-fn sheet(part: &Part, mut change: Change) -> Hand {
+fn sheet(part: &Part, change: Change) -> Hand {
+    sheet_of(part, change, WHOLE)
+}
+
+fn sheet_of(part: &Part, mut change: Change, size: [f32; 2]) -> Hand {
     change.put(part.clone());
-    let mut hand = Hand::on(change, SIZE);
+    let mut hand = Hand::on(change, size);
     hand.window.get_by_label_contains(&format!("{}, ", part.tag)).click();
     hand.window.run();
     assert_eq!(hand.window.state().page(), Page::Part(part.id));
@@ -30,8 +35,17 @@ fn file(hand: &Hand, id: PartId) -> PartFile {
 
 /// Presses and waits until what follows is on the disk.
 fn press(hand: &mut Hand, name: &str) {
-    hand.press(name);
+    hand.window.get_by_role_and_label(Role::Button, name).click();
+    hand.window.step();
     hand.settle();
+}
+
+/// Types into a field of several lines.
+fn fill_notes(hand: &mut Hand, field: &str, text: &str) {
+    hand.window.get_by_role_and_label(Role::MultilineTextInput, field).focus();
+    hand.window.run();
+    hand.window.get_by_role_and_label(Role::MultilineTextInput, field).type_text(text);
+    hand.window.run();
 }
 
 /// Types into a field in place of what stands there.
@@ -188,7 +202,7 @@ fn a_waiver_asks_for_its_reason_and_stays_with_the_part() {
     hand.window.get_by_label("Say why it is left: the reason stays with the part.");
     press(&mut hand, "Keep: it is waived");
     assert_eq!(file(&hand, card.id).work[0].state, WorkState::Open, "not without a reason");
-    hand.fill("Why it is left", "Seen by nobody inside the case");
+    fill_notes(&mut hand, "Why it is left", "Seen by nobody inside the case");
     press(&mut hand, "Keep: it is waived");
     let work = &file(&hand, card.id).work[0];
     assert_eq!((work.state, work.reason.as_str()), (WorkState::Waived, "Seen by nobody inside the case"));
@@ -205,7 +219,10 @@ fn a_part_is_lent_until_a_day_and_comes_back() {
     press(&mut hand, "Keep: lent");
     let lent = file(&hand, card.id);
     assert_eq!(lent.custody_now(), Custody::LentOut);
-    assert_eq!((lent.custody[0].party.as_str(), lent.custody[0].until.to_string()), ("Harbour Street museum", "2026-06-30".to_owned()));
+    assert_eq!(
+        (lent.custody[0].party.as_str(), lent.custody[0].until.to_string()),
+        ("Harbour Street museum", "2026-06-30".to_owned())
+    );
     hand.press("It came back…");
     press(&mut hand, "Keep: came back");
     let back = file(&hand, card.id);
@@ -289,15 +306,16 @@ fn only_a_part_that_nothing_hangs_on_is_struck_out() {
 #[test]
 fn sections_are_reached_from_the_list_and_by_keys() {
     let supply = part("0070", Kind::PowerSupply, "Tessek supply");
-    let mut hand = sheet(&supply, Change::new("Log a supply"));
+    let size = [1280.0, 800.0];
+    let mut hand = sheet_of(&supply, Change::new("Log a supply"), size);
     let top = |hand: &Hand| hand.window.get_by_role_and_label(Role::Heading, "Proofs").rect().top();
     let before = top(&hand);
     hand.press("Go to: Proofs");
     hand.window.run();
     let after = top(&hand);
-    assert!(after < before && (0.0..SIZE[1]).contains(&after), "from {before} to {after}");
+    assert!(after < before && (0.0..size[1]).contains(&after), "from {before} to {after}");
     hand.window.key_press_modifiers(Modifiers::ALT, Key::Num1);
     hand.window.run();
     let first = hand.window.get_by_role_and_label(Role::Heading, "What it is").rect().top();
-    assert!((0.0..SIZE[1]).contains(&first), "{first}");
+    assert!((0.0..size[1]).contains(&first), "{first}");
 }

@@ -39,10 +39,8 @@ pub enum Pick<T> {
 impl<T: Copy> Picker<T> {
     /// A picker over choices, in the order they are to be shown.
     pub fn new(choices: impl IntoIterator<Item = (T, String)>) -> Self {
-        let choices = choices
-            .into_iter()
-            .map(|(what, said)| Choice { what, lower: said.to_lowercase(), said })
-            .collect();
+        let choices =
+            choices.into_iter().map(|(what, said)| Choice { what, lower: said.to_lowercase(), said }).collect();
         Self { letters: String::new(), choices, at: 0, is_fresh: true }
     }
 
@@ -64,13 +62,13 @@ impl<T: Copy> Picker<T> {
             let letters = self.letters.trim().to_owned();
             let new = new_word.filter(|_| !letters.is_empty());
             let last = (found.len() + usize::from(new.is_some())).saturating_sub(1);
-            let (entered, escaped) = ui.input(|input| {
-                if field.has_focus() {
-                    self.at += usize::from(input.key_pressed(Key::ArrowDown));
-                    self.at = self.at.saturating_sub(usize::from(input.key_pressed(Key::ArrowUp)));
-                }
-                (input.key_pressed(Key::Enter), input.key_pressed(Key::Escape))
+            let (entered, escaped, down, up) = ui.input(|input| {
+                let pressed = |key| input.key_pressed(key);
+                (pressed(Key::Enter), pressed(Key::Escape), pressed(Key::ArrowDown), pressed(Key::ArrowUp))
             });
+            if field.has_focus() {
+                self.at = (self.at + usize::from(down)).saturating_sub(usize::from(up));
+            }
             self.at = self.at.min(last);
             let enter = field.lost_focus() && entered;
             for (place, choice) in found.iter().enumerate() {

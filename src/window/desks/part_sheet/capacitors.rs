@@ -255,8 +255,7 @@ fn looked(about: &About<'_>, chosen: &HashSet<CapacitorId>, look: &Look, figures
         change.put(CapacitorLook { looked: about.now(), ..new.clone() });
         file.looks.push(new);
     }
-    let follows: Vec<Entry> =
-        after_capacitors(&would_be, about.view.rules, about.now(), &mut uuid::Uuid::now_v7);
+    let follows: Vec<Entry> = after_capacitors(&would_be, about.view.rules, about.now(), &mut uuid::Uuid::now_v7);
     change.put_all(follows);
     change
 }
@@ -267,7 +266,8 @@ fn groups(positions: &[CapacitorFile]) -> Vec<Vec<&CapacitorFile>> {
         let (a, b) = (&one.position, &other.position);
         one.state() == other.state()
             && one.is_replaced() == other.is_replaced()
-            && (a.capacitance_uf, a.voltage_v, a.diameter_mm, a.height_mm) == (b.capacitance_uf, b.voltage_v, b.diameter_mm, b.height_mm)
+            && (a.capacitance_uf, a.voltage_v, a.diameter_mm, a.height_mm)
+                == (b.capacitance_uf, b.voltage_v, b.diameter_mm, b.height_mm)
             && (a.dielectric, &a.place_on_part, &a.series) == (b.dielectric, &b.place_on_part, &b.series)
     };
     let mut groups: Vec<Vec<&CapacitorFile>> = Vec::new();
@@ -300,13 +300,21 @@ fn group_text(group: &[&CapacitorFile]) -> String {
         said = format!("{said}, {}", position.place_on_part);
     }
     let state = first.state().label().to_lowercase();
-    if first.is_replaced() { text!("{line}: replaced, {state}", line = said, state = state) } else { format!("{said}: {state}") }
+    if first.is_replaced() {
+        text!("{line}: replaced, {state}", line = said, state = state)
+    } else {
+        format!("{said}: {state}")
+    }
 }
 
 /// What was last seen and measured at one position.
 fn position_text(file: &CapacitorFile) -> String {
     let Some(look) = file.looks.last() else {
-        return text!("{state} when logged, {day}", state = file.position.state.label().to_lowercase(), day = day_text(file.position.logged.on));
+        return text!(
+            "{state} when logged, {day}",
+            state = file.position.state.label().to_lowercase(),
+            day = day_text(file.position.logged.on)
+        );
     };
     let mut words = vec![look.state.label().to_lowercase()];
     words.extend(look.measured_uf.map(|uf| format!("{uf} µF")));

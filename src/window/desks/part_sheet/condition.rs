@@ -182,8 +182,7 @@ impl Condition {
     fn by_hand_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let Some(by_hand) = &mut self.by_hand else {
             if link_ui(ui, text!("Note a finding of your own…")).clicked() {
-                self.by_hand =
-                    Some(ByHand { what: String::new(), place: String::new(), severity: Severity::Plain });
+                self.by_hand = Some(ByHand { what: String::new(), place: String::new(), severity: Severity::Plain });
             }
             return;
         };

@@ -64,7 +64,9 @@ impl DesignFacts {
             if let Some(typed) = edit.fact_ui(ui, Fact::line(key, label), value) {
                 let mut design = design.clone();
                 put(&mut design, typed);
-                outbox.change(about.put(text!("Change “{what}” of {design}", what = label, design = design.title()), design));
+                outbox.change(
+                    about.put(text!("Change “{what}” of {design}", what = label, design = design.title()), design),
+                );
             }
         };
         text_fact(ui, "design maker", text!("Maker"), &design.maker, |design, typed| design.maker = typed);
@@ -78,7 +80,8 @@ impl DesignFacts {
                     let mut design = design.clone();
                     put(&mut design, on);
                     let title = design.title();
-                    outbox.change(about.put(text!("Change “{what}” of {design}", what = label, design = title), design));
+                    outbox
+                        .change(about.put(text!("Change “{what}” of {design}", what = label, design = title), design));
                 }
                 Err(error) => edit.refuse(key, &typed, NoDate::to_string(&error)),
             }

@@ -147,8 +147,11 @@ impl Faults {
 
     fn close_ui(&mut self, ui: &mut Ui, about: &About<'_>, case: &FaultCase, outbox: &mut Outbox) {
         let Some((_, state, outcome)) = &mut self.close else { return };
-        let states: Vec<(CaseState, &str)> =
-            CaseState::ALL.iter().filter(|state| **state != CaseState::Open).map(|word| (*word, word.label())).collect();
+        let states: Vec<(CaseState, &str)> = CaseState::ALL
+            .iter()
+            .filter(|state| **state != CaseState::Open)
+            .map(|word| (*word, word.label()))
+            .collect();
         choice_ui(ui, text!("How it ended"), state, &states, 44.0 * GRID);
         notes_ui(ui, text!("What it was, or why it is left"), outcome, 2);
         let (mut keep, mut away) = (false, false);

@@ -50,7 +50,9 @@ impl FindingList {
         if findings.len() == settled {
             ui.label(body(text!("No finding is open.")));
         }
-        for finding in findings.iter().filter(|finding| rank(finding) < 2 || self.shows_settled).copied().collect::<Vec<_>>() {
+        for finding in
+            findings.iter().filter(|finding| rank(finding) < 2 || self.shows_settled).copied().collect::<Vec<_>>()
+        {
             ui.push_id(finding.finding.id, |ui| self.finding_ui(ui, about, finding, outbox));
         }
         if settled > 0 {
@@ -73,7 +75,8 @@ impl FindingList {
             severity_ui(ui, file.severity());
             let words = if is_open { strong(&name) } else { body(&name) };
             let response = ui.add(egui::Button::new(words.color(ui.tokens().ink)).frame(false).wrap());
-            let said = text!("Finding: {finding}, {state}", finding = name, state = file.state().label().to_lowercase());
+            let said =
+                text!("Finding: {finding}, {state}", finding = name, state = file.state().label().to_lowercase());
             response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &said));
             if response.clicked() {
                 self.open = if is_open { None } else { Some(id) };
@@ -119,12 +122,13 @@ impl FindingList {
                 && state.may_become(FindingState::Accepted)
                 && press_ui(ui, text!("Accept it…"), "", None).clicked()
             {
-                self.deciding =
-                    Some(Deciding { to: To::Accept, again_by: String::new(), words: String::new() });
+                self.deciding = Some(Deciding { to: To::Accept, again_by: String::new(), words: String::new() });
             }
             if state == FindingState::Watched && press_ui(ui, text!("Watch it no longer"), "", None).clicked() {
                 let look = next_look(about, file, FindingState::Open);
-                outbox.change(about.put(text!("Watch no longer on {tag}: {finding}", tag = about.tag(), finding = name), look));
+                outbox.change(
+                    about.put(text!("Watch no longer on {tag}: {finding}", tag = about.tag(), finding = name), look),
+                );
             }
             if state.calls_for_work() && press_ui(ui, text!("Say what is to be done…"), "", None).clicked() {
                 self.deciding = Some(Deciding { to: To::Work, again_by: String::new(), words: String::new() });
@@ -170,7 +174,8 @@ impl FindingList {
             outbox.change(match to {
                 To::Watch => {
                     let again_by = by.unwrap_or_default();
-                    let look = Look { again_by, reason: reason.to_owned(), ..next_look(about, file, FindingState::Watched) };
+                    let look =
+                        Look { again_by, reason: reason.to_owned(), ..next_look(about, file, FindingState::Watched) };
                     about.put(text!("Watch on {tag}: {finding}", tag = about.tag(), finding = name), look)
                 }
                 To::Accept => {
@@ -226,7 +231,8 @@ fn stand_text(file: &FindingFile) -> String {
 
 /// One step of a finding's life.
 pub fn look_text(look: &Look) -> String {
-    let mut words = vec![day_text(look.looked.on), look.state.label().to_lowercase(), look.severity.label().to_lowercase()];
+    let mut words =
+        vec![day_text(look.looked.on), look.state.label().to_lowercase(), look.severity.label().to_lowercase()];
     if let Some(share) = look.share_percent {
         words.push(format!("{share} %"));
     }

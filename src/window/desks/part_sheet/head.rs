@@ -6,8 +6,8 @@ use super::about::{About, act_ui};
 use super::placing::Placing;
 use super::section::Section;
 use crate::assess::{Task, TaskKey, Verdict};
-use crate::record::{Custody, Hold, Kind, Word, WorkState};
 use crate::counted;
+use crate::record::{Custody, Hold, Kind, Word, WorkState};
 use crate::text;
 use crate::text::say;
 use crate::window::outbox::Outbox;
@@ -35,13 +35,7 @@ pub enum Wish {
 
 impl Head {
     /// Draws the head.
-    pub fn ui(
-        &mut self,
-        ui: &mut Ui,
-        about: &About<'_>,
-        placing: &mut Placing,
-        outbox: &mut Outbox,
-    ) -> Option<Wish> {
+    pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, placing: &mut Placing, outbox: &mut Outbox) -> Option<Wish> {
         let mut wish = None;
         ui.horizontal_top(|ui| {
             if let Some(photo) = crate::window::pictures::face_of(&about.file.photos) {
@@ -200,7 +194,13 @@ fn where_ui(ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         ui.label(body(place.unwrap_or_else(|| text!("No place told").to_owned())));
         if custody != Custody::Mine {
             ui.label(remark(ui, "·"));
-            crate::window::widgets::badge_ui(ui, Mark::Heed, custody.label(), custody.label(), ui.tokens().hold_fitting);
+            crate::window::widgets::badge_ui(
+                ui,
+                Mark::Heed,
+                custody.label(),
+                custody.label(),
+                ui.tokens().hold_fitting,
+            );
             if let Some(event) = about.file.custody.last().filter(|event| !event.party.is_empty()) {
                 let party = text!("{party}, since {day}", party = event.party, day = event.happened.on);
                 ui.label(body(party));

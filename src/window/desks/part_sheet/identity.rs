@@ -38,11 +38,17 @@ impl Identity {
         self.kind_ui(ui, about, outbox);
         self.design_ui(ui, about, outbox);
         self.design.ui(ui, about, edit, outbox);
-        text_fact_ui(ui, about, edit, outbox, &TextFact {
-            fact: Fact::line("name", text!("In own words")),
-            value: &part.name,
-            put: |part, typed| part.name = typed,
-        });
+        text_fact_ui(
+            ui,
+            about,
+            edit,
+            outbox,
+            &TextFact {
+                fact: Fact::line("name", text!("In own words")),
+                value: &part.name,
+                put: |part, typed| part.name = typed,
+            },
+        );
         let serial = Fact { is_printed: true, ..Fact::line("serial", text!("Serial number")) };
         let put = |part: &mut Part, typed| part.serial = typed;
         text_fact_ui(ui, about, edit, outbox, &TextFact { fact: serial, value: &part.serial, put });
@@ -53,11 +59,17 @@ impl Identity {
         self.place_ui(ui, about, outbox);
         self.inside_ui(ui, about, outbox);
         quarantine_ui(ui, about, edit, outbox);
-        text_fact_ui(ui, about, edit, outbox, &TextFact {
-            fact: Fact { rows: 3, ..Fact::line("note", text!("Note")) },
-            value: &part.note,
-            put: |part, typed| part.note = typed,
-        });
+        text_fact_ui(
+            ui,
+            about,
+            edit,
+            outbox,
+            &TextFact {
+                fact: Fact { rows: 3, ..Fact::line("note", text!("Note")) },
+                value: &part.note,
+                put: |part, typed| part.note = typed,
+            },
+        );
         tag_ui(ui, about, edit, outbox);
         self.strike_ui(ui, about, outbox);
     }
@@ -277,7 +289,6 @@ impl Identity {
         }
     }
 }
-
 
 /// A change of one fact of the part.
 fn changed(about: &About<'_>, what: &str, set: impl FnOnce(&mut Part)) -> Change {

@@ -137,7 +137,9 @@ fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marki
             title_ui(ui, text!("By its design: {span}", span = years_text(span)));
             ui.label(remark(ui, text!("No marking on the part itself says when.")));
         }
-        None => drop(ui.label(body(text!("Nothing says yet when it was made. Date codes stand on chips and stickers.")))),
+        None => {
+            drop(ui.label(body(text!("Nothing says yet when it was made. Date codes stand on chips and stickers."))))
+        }
     }
     if let Some(span) = making.span {
         bar_ui(ui, about, span);
@@ -216,7 +218,8 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
                 outbox.change(again(about, read, |marking| marking.scheme.clear()));
             }
         }
-        correct = act_ui(ui, text!("Correct this reading…"), &text!("Correct the reading of {text}…", text = read.text));
+        correct =
+            act_ui(ui, text!("Correct this reading…"), &text!("Correct the reading of {text}…", text = read.text));
         if read.from_factory != FromFactory::No
             && act_ui(ui, text!("It came later"), &text!("{text} was added later", text = read.text))
         {
@@ -238,13 +241,7 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
 }
 
 /// The readings that a marking leaves open, each to be settled on.
-fn settle_ui(
-    ui: &mut Ui,
-    about: &About<'_>,
-    read: &Marking,
-    readings: &[Reading],
-    outbox: &mut Outbox,
-) {
+fn settle_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, readings: &[Reading], outbox: &mut Outbox) {
     ui.horizontal_wrapped(|ui| {
         ui.label(remark(ui, text!("Two readings are left. Settle on:")));
         for reading in readings.iter().take(OTHERS) {
@@ -261,8 +258,7 @@ fn settle_ui(
 
 /// The marking read once more, superseding the earlier reading.
 fn again(about: &About<'_>, read: &Marking, set: impl FnOnce(&mut Marking)) -> Change {
-    let mut marking =
-        Marking { id: Store::new_id(), read: about.now(), supersedes: Some(read.id), ..read.clone() };
+    let mut marking = Marking { id: Store::new_id(), read: about.now(), supersedes: Some(read.id), ..read.clone() };
     set(&mut marking);
     about.put(text!("Read “{text}” on {tag} again", text = read.text, tag = about.tag()), marking)
 }

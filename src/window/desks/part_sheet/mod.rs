@@ -232,7 +232,8 @@ impl Sheet {
     /// Files dropped on the window: pictures become photographs, all others are attached.
     fn take_drops(&mut self, ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
         let dropped = ui.ctx().input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
-        let paths = dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
+        let paths =
+            dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
         let (pictures, others) = paths.partition(|path| photographs::is_picture(path));
         outbox.keep_files(about.page(), pictures, true);
         outbox.keep_files(about.page(), others, false);

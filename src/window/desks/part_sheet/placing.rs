@@ -28,11 +28,8 @@ impl Placing {
         let logbook = about.view.logbook;
         let id = about.part().id;
         let fitted = logbook.fitted_in(id);
-        let planned: Vec<_> = logbook
-            .machines
-            .iter()
-            .filter(|machine| machine.placements.iter().any(|plan| plan.part == id))
-            .collect();
+        let planned: Vec<_> =
+            logbook.machines.iter().filter(|machine| machine.placements.iter().any(|plan| plan.part == id)).collect();
         ui.horizontal_wrapped(|ui| {
             if let Some((machine, _)) = fitted {
                 ui.label(body(text!("Fitted in")));
@@ -46,8 +43,7 @@ impl Placing {
                 machine_ui(ui, machine, outbox);
                 let plan = machine.placements.iter().find(|plan| plan.part == id);
                 let role = plan.map(|plan| plan.role);
-                if fitted.is_none()
-                    && act_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = about.tag()))
+                if fitted.is_none() && act_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = about.tag()))
                 {
                     outbox.change(fit(machine, role, about));
                 }

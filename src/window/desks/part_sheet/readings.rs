@@ -53,7 +53,8 @@ impl Readings {
                     }
                 });
                 let kind = about.part().kind;
-                if let Some(said) = verdict::of_reading(kind, standard, &reading.quantity, reading.value, &reading.unit) {
+                if let Some(said) = verdict::of_reading(kind, standard, &reading.quantity, reading.value, &reading.unit)
+                {
                     verdict::ui(ui, &Said { remarks: Vec::new(), source: String::new(), ..said });
                 }
             });
@@ -111,8 +112,7 @@ impl Readings {
         }
         let value = figure(&form.value);
         if let Ok(Some(value)) = value
-            && let Some(said) =
-                verdict::of_reading(about.part().kind, standard, &form.quantity, value, &form.unit)
+            && let Some(said) = verdict::of_reading(about.part().kind, standard, &form.quantity, value, &form.unit)
         {
             verdict::ui(ui, &said);
         }
@@ -200,12 +200,14 @@ fn standard(about: &About<'_>) -> Option<Standard> {
         plug if plug.starts_with("at-") || plug.contains("-at-") => Some(Standard::At),
         _ => None,
     });
-    let by_rail = |reading: &Reading| reading.quantity.contains("3.3") || reading.quantity.to_lowercase().contains("sb");
+    let by_rail =
+        |reading: &Reading| reading.quantity.contains("3.3") || reading.quantity.to_lowercase().contains("sb");
     families.next().or_else(|| about.file.readings.iter().any(by_rail).then_some(Standard::Atx))
 }
 
 fn under_text(reading: &Reading) -> String {
     let mut words = vec![day_text(reading.measured.on)];
-    words.extend([&reading.condition, &reading.who, &reading.note].into_iter().filter(|word| !word.is_empty()).cloned());
+    words
+        .extend([&reading.condition, &reading.who, &reading.note].into_iter().filter(|word| !word.is_empty()).cloned());
     words.join(" · ")
 }

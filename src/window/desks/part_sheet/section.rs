@@ -9,18 +9,8 @@ use crate::window::theme::Themed;
 use crate::window::widgets::{body, remark};
 
 /// Keys that with Alt show the first ten sections.
-pub const DIGITS: [Key; 10] = [
-    Key::Num1,
-    Key::Num2,
-    Key::Num3,
-    Key::Num4,
-    Key::Num5,
-    Key::Num6,
-    Key::Num7,
-    Key::Num8,
-    Key::Num9,
-    Key::Num0,
-];
+pub const DIGITS: [Key; 10] =
+    [Key::Num1, Key::Num2, Key::Num3, Key::Num4, Key::Num5, Key::Num6, Key::Num7, Key::Num8, Key::Num9, Key::Num0];
 
 /// A section of the sheet.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -91,9 +81,7 @@ impl Section {
             Self::Proofs => about.answers.proofs.iter().filter(|proof| proof.is_lacking()).count(),
             Self::Photographs => file.photos.len(),
             Self::Papers => file.attachments.len(),
-            Self::Faults => {
-                file.cases.iter().filter(|case| case.case.state == crate::record::CaseState::Open).count()
-            }
+            Self::Faults => file.cases.iter().filter(|case| case.case.state == crate::record::CaseState::Open).count(),
         }
     }
 }

@@ -49,7 +49,8 @@ impl Settings {
                     }
                     words.extend(before.map(|old| text!("before: {value}", value = old.value)));
                     ui.label(remark(ui, words.join(" · ")));
-                    if act_ui(ui, text!("Found otherwise…"), &text!("Found otherwise: {name}…", name = setting.name)) {
+                    if act_ui(ui, text!("Found otherwise…"), &text!("Found otherwise: {name}…", name = setting.name))
+                    {
                         again = Some(Form {
                             name: setting.name.clone(),
                             value: setting.value.clone(),

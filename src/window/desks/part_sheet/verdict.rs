@@ -10,8 +10,8 @@ use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
 use crate::trade::cell::{self, CellState, Chemistry};
 use crate::trade::drive::{Capacity, crossed, parse_capacity};
 use crate::trade::supply::{Rail, RailReading, Standard, Verdict};
-use crate::window::theme::marks::Mark;
 use crate::window::theme::Themed;
+use crate::window::theme::marks::Mark;
 use crate::window::widgets::{body, mark_ui, remark};
 
 /// How good a figure is.
@@ -126,7 +126,8 @@ fn cell(quantity: &str, volts: f64) -> Option<Said> {
                 CellState::Low => Stand::Doubtful,
                 CellState::Spent => Stand::Bad,
             };
-            let words = text!("{state}, taken for {chemistry}", state = verdict.state.said(), chemistry = chemistry.said());
+            let words =
+                text!("{state}, taken for {chemistry}", state = verdict.state.said(), chemistry = chemistry.said());
             Some(Said { stand, words, source: verdict.facts.source.said(), remarks: verdict.remarks })
         }
         Err(error) => {
@@ -139,9 +140,11 @@ fn cell(quantity: &str, volts: f64) -> Option<Said> {
 fn capacity(typed: &str) -> Option<Said> {
     let bytes = parse_capacity(typed).ok()?;
     let beyond = crossed(bytes);
-    let remarks = beyond.iter().rev().take(3).map(|barrier| {
-        text!("Beyond the barrier of {name}: {cause}", name = barrier.name, cause = barrier.cause)
-    });
+    let remarks = beyond
+        .iter()
+        .rev()
+        .take(3)
+        .map(|barrier| text!("Beyond the barrier of {name}: {cause}", name = barrier.name, cause = barrier.cause));
     let source = beyond.last().map(|barrier| barrier.source.said()).unwrap_or_default();
     Some(Said { stand: Stand::Told, words: Capacity::of(bytes).said(), remarks: remarks.collect(), source })
 }

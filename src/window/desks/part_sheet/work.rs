@@ -6,16 +6,14 @@ use super::about::{About, act_ui, day_text, wrong_ui};
 use super::head::before_text;
 use crate::assess::{Task, TaskKey};
 use crate::counted;
-use crate::record::{Hold, Nature, Work, WorkId, WorkState, Word};
+use crate::record::{Hold, Nature, Word, Work, WorkId, WorkState};
 use crate::text;
 use crate::text::say;
 use crate::window::forms::work::{add_by_hand, begin, take_up_again, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
 use crate::window::outbox::Outbox;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{
-    body, choice_ui, field_ui, hold_ui, link_ui, mark_ui, press_ui, remark, strong,
-};
+use crate::window::widgets::{body, choice_ui, field_ui, hold_ui, link_ui, mark_ui, press_ui, remark, strong};
 
 /// Done pieces shown before all are asked for.
 const DONE: usize = 5;
@@ -68,14 +66,7 @@ impl WorkList {
         self.done_ui(ui, about, outbox);
     }
 
-    fn task_ui(
-        &mut self,
-        ui: &mut Ui,
-        about: &About<'_>,
-        task: &Task,
-        next: Option<&TaskKey>,
-        outbox: &mut Outbox,
-    ) {
+    fn task_ui(&mut self, ui: &mut Ui, about: &About<'_>, task: &Task, next: Option<&TaskKey>, outbox: &mut Outbox) {
         let key = task.key();
         let is_open = self.open.as_ref().or(next) == Some(&key);
         ui.add_space(GRID);
@@ -242,7 +233,8 @@ impl WorkList {
                 Some(false) => drop(ui.label(remark(ui, text!("It cannot be undone.")))),
                 None => {}
             }
-            let marks = about.file.photos.iter().filter(|file| file.marks.iter().any(|mark| mark.work == Some(work.id)));
+            let marks =
+                about.file.photos.iter().filter(|file| file.marks.iter().any(|mark| mark.work == Some(work.id)));
             ui.horizontal_wrapped(|ui| {
                 for file in marks {
                     super::photographs::thumbnail_ui(ui, about, &file.photo);

@@ -91,7 +91,12 @@ fn lines(about: &About<'_>) -> Vec<Line> {
     }
     for proof in &file.proofs {
         let name = about.view.rules.proof(&proof.test).map_or(proof.test.as_str(), |rule| crate::text::say(&rule.say));
-        add(proof.run, format!("{name}: {}. {}", proof.result.label().to_lowercase(), proof.note).trim_end_matches(". ").to_owned());
+        add(
+            proof.run,
+            format!("{name}: {}. {}", proof.result.label().to_lowercase(), proof.note)
+                .trim_end_matches(". ")
+                .to_owned(),
+        );
     }
     for case in &file.cases {
         add(case.case.opened, text!("Fault: {symptom}", symptom = case.case.symptom));
