@@ -4,8 +4,8 @@
 mod finder;
 mod hand;
 mod intake;
-mod rounds;
 mod part_sheet;
+mod rounds;
 mod shelf;
 mod shell;
 mod theme;

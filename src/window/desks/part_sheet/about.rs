@@ -43,13 +43,13 @@ impl About<'_> {
     pub fn keeper(&self) -> String {
         self.view.logbook.workshop.keeper.clone()
     }
+}
 
-    /// A change that writes one record.
-    pub fn put(&self, name: String, entry: impl Into<Entry>) -> Change {
-        let mut change = Change::new(name);
-        change.put(entry);
-        change
-    }
+/// A change that writes one record.
+pub fn put(name: String, entry: impl Into<Entry>) -> Change {
+    let mut change = Change::new(name);
+    change.put(entry);
+    change
 }
 
 /// A word to press that is told apart from its like by its name.

@@ -28,11 +28,11 @@ pub struct Condition {
     round: Option<Round>,
     by_hand: Option<ByHand>,
     shows_answers: bool,
-    changed: Option<(Arc<PartFile>, Vec<Turn>)>,
+    turns: Option<(Arc<PartFile>, Vec<Turn>)>,
 }
 
 struct Round {
-    round: SurveyRound,
+    questions: SurveyRound,
     on: String,
     who: String,
     why: String,
@@ -50,7 +50,7 @@ impl Condition {
     pub fn survey(&mut self) {
         if self.round.is_none() {
             self.round = Some(Round {
-                round: SurveyRound::default(),
+                questions: SurveyRound::default(),
                 on: String::new(),
                 who: String::new(),
                 why: String::new(),
@@ -101,7 +101,7 @@ impl Condition {
             }
             if link_ui(ui, text!("Correct the last survey…")).clicked() {
                 self.round = Some(Round {
-                    round: SurveyRound::correcting(last),
+                    questions: SurveyRound::correcting(last),
                     on: last.looked.on.to_string(),
                     who: last.who.clone(),
                     why: last.why.clone(),
@@ -115,10 +115,10 @@ impl Condition {
     }
 
     fn changed_ui(&mut self, ui: &mut Ui, about: &About<'_>, last: &Survey) {
-        if self.changed.as_ref().is_none_or(|(file, _)| !Arc::ptr_eq(file, about.file)) {
-            self.changed = Some((Arc::clone(about.file), turns(about.file, last)));
+        if self.turns.as_ref().is_none_or(|(file, _)| !Arc::ptr_eq(file, about.file)) {
+            self.turns = Some((Arc::clone(about.file), turns(about.file, last)));
         }
-        let Some((_, turns)) = &self.changed else { return };
+        let Some((_, turns)) = &self.turns else { return };
         let turns: Vec<&Turn> = turns.iter().filter(|turn| turn.turn != TurnKind::Same).collect();
         if turns.is_empty() {
             ui.label(remark(ui, text!("Against the survey before: unchanged.")));
@@ -140,7 +140,7 @@ impl Condition {
             open.on = about.view.today.to_string();
             open.who = about.keeper();
         }
-        let Round { round, on, who, why, is_correction } = open;
+        let Round { questions: round, on, who, why, is_correction } = open;
         ui.label(strong(if *is_correction { text!("The last survey, corrected") } else { text!("A new survey") }));
         ui.horizontal_wrapped(|ui| {
             field_ui(ui, text!("Looked on"), on, Some(28.0 * GRID));

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, day_text, past_date, wrong_ui};
+use super::about::{About, day_text, past_date, put, wrong_ui};
 use super::money::{money_text, read_money};
 use crate::record::{CustodyAct, CustodyEvent, Moment, Valuation, When, Word};
 use crate::store::Store;
@@ -91,7 +91,7 @@ impl CustodyList {
             Err(wrong) => wrong_ui(ui, &wrong),
             Ok(event) if keep => {
                 let name = text!("{act}: {tag}", act = act.label(), tag = about.tag());
-                outbox.change(about.put(name, event));
+                outbox.change(put(name, event));
                 self.hands = None;
             }
             Ok(_) => {}
@@ -138,7 +138,7 @@ impl CustodyList {
             Ok((on, Some(amount_cents))) if keep => {
                 let basis = typed.basis.trim().to_owned();
                 let value = Valuation { id: Store::new_id(), part: about.part().id, on, amount_cents, basis };
-                outbox.change(about.put(text!("Value {tag}", tag = about.tag()), value));
+                outbox.change(put(text!("Value {tag}", tag = about.tag()), value));
                 self.worth = None;
             }
             Ok(_) => {}

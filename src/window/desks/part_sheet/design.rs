@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui};
+use super::about::{About, act_ui, put};
 use crate::counted;
 use crate::record::{Change, Design, NoDate, Part, When};
 use crate::store::Store;
@@ -60,28 +60,25 @@ impl DesignFacts {
         let examples = about.view.logbook.parts.iter().filter(|part| part.part.design == Some(design.id)).count();
         let shared = counted!("Shared by {count} part", "Shared by {count} parts", examples);
         ui.label(remark(ui, shared));
-        let mut text_fact = |ui: &mut Ui, key, label, value: &str, put: fn(&mut Design, String)| {
+        let mut text_fact = |ui: &mut Ui, key, label, value: &str, set: fn(&mut Design, String)| {
             if let Some(typed) = edit.fact_ui(ui, Fact::line(key, label), value) {
                 let mut design = design.clone();
-                put(&mut design, typed);
-                outbox.change(
-                    about.put(text!("Change “{what}” of {design}", what = label, design = design.title()), design),
-                );
+                set(&mut design, typed);
+                outbox.change(put(text!("Change “{what}” of {design}", what = label, design = design.title()), design));
             }
         };
         text_fact(ui, "design maker", text!("Maker"), &design.maker, |design, typed| design.maker = typed);
         text_fact(ui, "design model", text!("Model"), &design.model, |design, typed| design.model = typed);
         text_fact(ui, "design revision", text!("Revision"), &design.revision, |design, typed| design.revision = typed);
         text_fact(ui, "design note", text!("Note on the design"), &design.note, |design, typed| design.note = typed);
-        let mut date_fact = |ui: &mut Ui, key, label, value: When, put: fn(&mut Design, When)| {
+        let mut date_fact = |ui: &mut Ui, key, label, value: When, set: fn(&mut Design, When)| {
             let Some(typed) = edit.fact_ui(ui, Fact::line(key, label), &value.to_string()) else { return };
             match typed.parse::<When>() {
                 Ok(on) => {
                     let mut design = design.clone();
-                    put(&mut design, on);
+                    set(&mut design, on);
                     let title = design.title();
-                    outbox
-                        .change(about.put(text!("Change “{what}” of {design}", what = label, design = title), design));
+                    outbox.change(put(text!("Change “{what}” of {design}", what = label, design = title), design));
                 }
                 Err(error) => edit.refuse(key, &typed, NoDate::to_string(&error)),
             }

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text, wrong_ui};
+use super::about::{About, act_ui, day_text, put, wrong_ui};
 use crate::record::{CaseState, FaultCase, FaultCaseFile, FaultCaseId, PartId, Trial, TrialResult, Word};
 use crate::store::Store;
 use crate::text;
@@ -61,7 +61,7 @@ impl Faults {
                 state: CaseState::Open,
                 outcome: String::new(),
             };
-            outbox.change(about.put(text!("Fault on {tag}: {symptom}", tag = about.tag(), symptom = said), case));
+            outbox.change(put(text!("Fault on {tag}: {symptom}", tag = about.tag(), symptom = said), case));
             self.symptom = None;
         } else if away {
             self.symptom = None;
@@ -84,7 +84,7 @@ impl Faults {
         if case.state != CaseState::Open {
             if act_ui(ui, text!("Look for it again"), &text!("Look again for: {symptom}", symptom = case.symptom)) {
                 let name = text!("Look again on {tag} for: {symptom}", tag = about.tag(), symptom = case.symptom);
-                outbox.change(about.put(name, FaultCase { state: CaseState::Open, ..case.clone() }));
+                outbox.change(put(name, FaultCase { state: CaseState::Open, ..case.clone() }));
             }
             return;
         }
@@ -134,7 +134,7 @@ impl Faults {
         });
         match read {
             Ok(trial) if keep => {
-                outbox.change(about.put(text!("Try on {tag}: {step}", tag = about.tag(), step = trial.step), trial));
+                outbox.change(put(text!("Try on {tag}: {step}", tag = about.tag(), step = trial.step), trial));
                 self.trial = None;
             }
             Err(wrong) if keep => outbox.say(wrong),
@@ -164,7 +164,7 @@ impl Faults {
         } else if keep {
             let closed = FaultCase { state: *state, outcome: outcome.trim().to_owned(), ..case.clone() };
             let name = text!("Close on {tag}: {symptom}", tag = about.tag(), symptom = case.symptom);
-            outbox.change(about.put(name, closed));
+            outbox.change(put(name, closed));
             self.close = None;
         } else if away {
             self.close = None;

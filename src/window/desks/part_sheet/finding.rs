@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text, wrong_ui};
+use super::about::{About, act_ui, day_text, put, wrong_ui};
 use crate::assess::reason::finding_name;
 use crate::counted;
 use crate::record::{FindingFile, FindingId, FindingState, Hold, Look, Moment, Nature, When, Word};
@@ -126,9 +126,8 @@ impl FindingList {
             }
             if state == FindingState::Watched && press_ui(ui, text!("Watch it no longer"), "", None).clicked() {
                 let look = next_look(about, file, FindingState::Open);
-                outbox.change(
-                    about.put(text!("Watch no longer on {tag}: {finding}", tag = about.tag(), finding = name), look),
-                );
+                outbox
+                    .change(put(text!("Watch no longer on {tag}: {finding}", tag = about.tag(), finding = name), look));
             }
             if state.calls_for_work() && press_ui(ui, text!("Say what is to be done…"), "", None).clicked() {
                 self.deciding = Some(Deciding { to: To::Work, again_by: String::new(), words: String::new() });
@@ -176,11 +175,11 @@ impl FindingList {
                     let again_by = by.unwrap_or_default();
                     let look =
                         Look { again_by, reason: reason.to_owned(), ..next_look(about, file, FindingState::Watched) };
-                    about.put(text!("Watch on {tag}: {finding}", tag = about.tag(), finding = name), look)
+                    put(text!("Watch on {tag}: {finding}", tag = about.tag(), finding = name), look)
                 }
                 To::Accept => {
                     let look = Look { reason: reason.to_owned(), ..next_look(about, file, FindingState::Accepted) };
-                    about.put(text!("Accept on {tag}: {finding}", tag = about.tag(), finding = name), look)
+                    put(text!("Accept on {tag}: {finding}", tag = about.tag(), finding = name), look)
                 }
                 To::Work => {
                     let id = Some(file.finding.id);

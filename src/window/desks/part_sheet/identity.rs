@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui};
+use super::about::{About, act_ui, put};
 use super::design::{self, DesignFacts};
 use super::money::{money_text, read_money};
 use crate::record::{Change, DesignId, Kind, Lot, LotId, Originality, Part, PartId, Place, PlaceId, When, Word};
@@ -46,12 +46,12 @@ impl Identity {
             &TextFact {
                 fact: Fact::line("name", text!("In own words")),
                 value: &part.name,
-                put: |part, typed| part.name = typed,
+                set: |part, typed| part.name = typed,
             },
         );
         let serial = Fact { is_printed: true, ..Fact::line("serial", text!("Serial number")) };
-        let put = |part: &mut Part, typed| part.serial = typed;
-        text_fact_ui(ui, about, edit, outbox, &TextFact { fact: serial, value: &part.serial, put });
+        let set = |part: &mut Part, typed| part.serial = typed;
+        text_fact_ui(ui, about, edit, outbox, &TextFact { fact: serial, value: &part.serial, set });
         self.originality_ui(ui, about, outbox);
         self.lot_ui(ui, about, outbox);
         acquired_ui(ui, about, edit, outbox);
@@ -67,7 +67,7 @@ impl Identity {
             &TextFact {
                 fact: Fact { rows: 3, ..Fact::line("note", text!("Note")) },
                 value: &part.note,
-                put: |part, typed| part.note = typed,
+                set: |part, typed| part.note = typed,
             },
         );
         tag_ui(ui, about, edit, outbox);
@@ -168,7 +168,7 @@ impl Identity {
                         note: String::new(),
                     };
                     let id = lot.id;
-                    let mut change = about.put(text!("New lot {name}", name = lot.name), lot);
+                    let mut change = put(text!("New lot {name}", name = lot.name), lot);
                     change.steps.extend(changed(about, label, |part| part.lot = Some(id)).steps);
                     outbox.change(change);
                 }
@@ -202,7 +202,7 @@ impl Identity {
                     self.choosing = None;
                     let place = Place { id: Store::new_id(), within: None, name, note: String::new() };
                     let id = place.id;
-                    let mut change = about.put(text!("New place {name}", name = place.name), place);
+                    let mut change = put(text!("New place {name}", name = place.name), place);
                     change.steps.extend(changed(about, label, |part| part.place = Some(id)).steps);
                     outbox.change(change);
                 }
@@ -229,9 +229,8 @@ impl Identity {
                     self.choosing = None;
                     outbox.change(changed(about, label, |part| part.inside = Some(outer)));
                 }
-                Some(Pick::New(_)) => {}
                 Some(Pick::Away) => self.choosing = None,
-                None => {}
+                Some(Pick::New(_)) | None => {}
             }
             if about.part().inside.is_some() && act_ui(ui, text!("Taken out"), text!("Taken out of that part")) {
                 self.choosing = None;
@@ -294,14 +293,14 @@ impl Identity {
 fn changed(about: &About<'_>, what: &str, set: impl FnOnce(&mut Part)) -> Change {
     let mut part = about.part().clone();
     set(&mut part);
-    about.put(text!("Change “{what}” of {tag}", what = what, tag = about.tag()), part)
+    put(text!("Change “{what}” of {tag}", what = what, tag = about.tag()), part)
 }
 
 /// A fact that is a text.
 struct TextFact<'a, F: Fn(&mut Part, String)> {
     fact: Fact<'a>,
     value: &'a str,
-    put: F,
+    set: F,
 }
 
 fn text_fact_ui<F: Fn(&mut Part, String)>(
@@ -312,7 +311,7 @@ fn text_fact_ui<F: Fn(&mut Part, String)>(
     what: &TextFact<'_, F>,
 ) {
     if let Some(typed) = edit.fact_ui(ui, what.fact, what.value) {
-        outbox.change(changed(about, what.fact.label, |part| (what.put)(part, typed)));
+        outbox.change(changed(about, what.fact.label, |part| (what.set)(part, typed)));
     }
 }
 
@@ -353,7 +352,7 @@ fn quarantine_ui(ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut O
         } else {
             part.quarantined
         };
-        outbox.change(about.put(name, Part { quarantine: typed, quarantined: since, ..part.clone() }));
+        outbox.change(put(name, Part { quarantine: typed, quarantined: since, ..part.clone() }));
     }
     if part.quarantined.is_known() {
         row_ui(ui, "", |ui| ui.label(remark(ui, text!("since {day}", day = part.quarantined))));

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use egui::Ui;
 
-use super::about::{About, act_ui};
+use super::about::{About, act_ui, put};
 use crate::assess::making;
 use crate::counted;
 use crate::record::{Change, DesignFile, FromFactory, Marking, PartFile, Word};
@@ -138,7 +138,7 @@ fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marki
             ui.label(remark(ui, text!("No marking on the part itself says when.")));
         }
         None => {
-            drop(ui.label(body(text!("Nothing says yet when it was made. Date codes stand on chips and stickers."))))
+            drop(ui.label(body(text!("Nothing says yet when it was made. Date codes stand on chips and stickers."))));
         }
     }
     if let Some(span) = making.span {
@@ -260,7 +260,7 @@ fn settle_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, readings: &[Reading
 fn again(about: &About<'_>, read: &Marking, set: impl FnOnce(&mut Marking)) -> Change {
     let mut marking = Marking { id: Store::new_id(), read: about.now(), supersedes: Some(read.id), ..read.clone() };
     set(&mut marking);
-    about.put(text!("Read “{text}” on {tag} again", text = read.text, tag = about.tag()), marking)
+    put(text!("Read “{text}” on {tag} again", text = read.text, tag = about.tag()), marking)
 }
 
 /// The best reading of every scheme.

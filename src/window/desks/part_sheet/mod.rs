@@ -98,7 +98,7 @@ impl PartSheet {
 impl Sheet {
     fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         self.take_arrived(about, outbox);
-        self.take_drops(ui, about, outbox);
+        take_drops(ui, about, outbox);
         self.keys(ui);
         let beside = ui.available_width() >= LIST + 0.75 * COLUMN;
         ui.horizontal_top(|ui| {
@@ -131,7 +131,7 @@ impl Sheet {
                             }
                         });
                     } else {
-                        ui.set_max_width(COLUMN);
+                        ui.set_max_width(COLUMN.min(ui.available_width()));
                         self.sections_ui(ui, &Section::ALL, about, outbox);
                     }
                     ui.add_space(10.0 * GRID);
@@ -228,14 +228,13 @@ impl Sheet {
         }
         outbox.change(papers::added(about, &others));
     }
+}
 
-    /// Files dropped on the window: pictures become photographs, all others are attached.
-    fn take_drops(&mut self, ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
-        let dropped = ui.ctx().input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
-        let paths =
-            dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
-        let (pictures, others) = paths.partition(|path| photographs::is_picture(path));
-        outbox.keep_files(about.page(), pictures, true);
-        outbox.keep_files(about.page(), others, false);
-    }
+/// Files dropped on the window: pictures become photographs, all others are attached.
+fn take_drops(ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
+    let dropped = ui.ctx().input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
+    let paths = dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
+    let (pictures, others) = paths.partition(|path| photographs::is_picture(path));
+    outbox.keep_files(about.page(), pictures, true);
+    outbox.keep_files(about.page(), others, false);
 }

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text};
+use super::about::{About, act_ui, day_text, put};
 use crate::counted;
 use crate::record::{Attachment, AttachmentId, AttachmentKind, Change, Moment, Word};
 use crate::store::Store;
@@ -91,12 +91,12 @@ impl Papers {
         let kinds: Vec<(AttachmentKind, &str)> = AttachmentKind::ALL.iter().map(|word| (*word, word.label())).collect();
         if choice_ui(ui, text!("What it is"), &mut kind, &kinds, 40.0 * GRID) {
             let name = text!("Say what {file} is", file = paper.file_name);
-            outbox.change(about.put(name, Attachment { kind, ..paper.clone() }));
+            outbox.change(put(name, Attachment { kind, ..paper.clone() }));
         }
         let key = paper.id.to_string();
         if let Some(note) = edit.fact_ui(ui, Fact::line(&key, text!("Note")), &paper.note) {
             let name = text!("Note on {file}", file = paper.file_name);
-            outbox.change(about.put(name, Attachment { note, ..paper.clone() }));
+            outbox.change(put(name, Attachment { note, ..paper.clone() }));
         }
         let path = about.view.store.attachment_path(paper);
         ui.label(remark(ui, text!("Kept at {path}", path = path.display())));

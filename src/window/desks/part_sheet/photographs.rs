@@ -4,7 +4,7 @@ use std::path::Path;
 
 use egui::{Rect, Response, Sense, Ui, WidgetInfo, vec2};
 
-use super::about::{About, act_ui, day_text};
+use super::about::{About, act_ui, day_text, put};
 use crate::counted;
 use crate::record::{Change, Moment, Photo, PhotoFile, PhotoId, PhotoView, When, Word};
 use crate::store::Store;
@@ -103,13 +103,13 @@ impl Photographs {
         let views: Vec<(PhotoView, &str)> = PhotoView::ALL.iter().map(|word| (*word, word.label())).collect();
         if choice_ui(ui, text!("It shows"), &mut view, &views, 44.0 * GRID) {
             let name = text!("Say what a photograph of {tag} shows", tag = about.tag());
-            outbox.change(about.put(name, Photo { view, ..photo.clone() }));
+            outbox.change(put(name, Photo { view, ..photo.clone() }));
         }
         let key = photo.id.to_string();
         let fact = Fact::line(&key, text!("Caption"));
         if let Some(caption) = edit.fact_ui(ui, fact, &photo.caption) {
             let name = text!("Caption a photograph of {tag}", tag = about.tag());
-            outbox.change(about.put(name, Photo { caption, ..photo.clone() }));
+            outbox.change(put(name, Photo { caption, ..photo.clone() }));
         }
         for mark in file.marks.iter().filter(|mark| !mark.note.is_empty()) {
             ui.label(remark(ui, &mark.note));

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui};
+use super::about::{About, act_ui, put};
 use crate::record::{Change, Fitting, MachineFile, MachineId, PartFile, Placement, RoleId, Word};
 use crate::store::Store;
 use crate::text;
@@ -119,7 +119,7 @@ fn machine_ui(ui: &mut Ui, machine: &MachineFile, outbox: &mut Outbox) {
 
 fn plan(machine: &MachineFile, role: RoleId, about: &About<'_>) -> Change {
     let name = text!("Plan {tag} for {machine}", tag = about.tag(), machine = machine.machine.name);
-    about.put(
+    put(
         name,
         Placement {
             id: Store::new_id(),

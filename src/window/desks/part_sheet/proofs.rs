@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text};
+use super::about::{About, act_ui, day_text, put};
 use crate::record::{Proof, Word};
 use crate::text;
 use crate::text::say;
@@ -62,7 +62,7 @@ impl Proofs {
             Some(ProofAct::Keep(proof)) => {
                 let result = proof.result.label().to_lowercase();
                 let name = text!("{proof} of {tag}: {result}", proof = name, tag = about.tag(), result = result);
-                outbox.change(about.put(name, proof));
+                outbox.change(put(name, proof));
                 self.form = None;
             }
             Some(ProofAct::PutAway) => self.form = None,

@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text, figure, wrong_ui};
+use super::about::{About, act_ui, day_text, figure, put, wrong_ui};
 use super::verdict::{self, Said};
 use crate::counted;
 use crate::record::{Kind, Reading, ReadingId};
@@ -124,17 +124,16 @@ impl Readings {
         match value {
             Err(wrong) => wrong_ui(ui, &wrong),
             Ok(None) if !form.value.is_empty() || keep => wrong_ui(ui, text!("Write the figure that was read.")),
-            Ok(None) => {}
             Ok(Some(_)) if keep && form.quantity.trim().is_empty() => {
                 wrong_ui(ui, text!("Say what was measured: “+5 V rail”, “cell”."));
             }
             Ok(Some(value)) if keep => {
                 let reading = form.reading(about, value);
                 let name = text!("Measure {quantity} on {tag}", quantity = reading.quantity, tag = about.tag());
-                outbox.change(about.put(name, reading));
+                outbox.change(put(name, reading));
                 self.form = None;
             }
-            Ok(Some(_)) => {}
+            Ok(_) => {}
         }
         if away {
             self.form = None;

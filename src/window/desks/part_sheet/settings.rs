@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, day_text, wrong_ui};
+use super::about::{About, act_ui, day_text, put, wrong_ui};
 use crate::record::Setting;
 use crate::store::Store;
 use crate::text;
@@ -95,7 +95,7 @@ impl Settings {
                 value: value.to_owned(),
                 source: form.source.trim().to_owned(),
             };
-            outbox.change(about.put(text!("Note {setting} of {tag}", setting = name, tag = about.tag()), setting));
+            outbox.change(put(text!("Note {setting} of {tag}", setting = name, tag = about.tag()), setting));
             self.form = None;
         } else if away {
             self.form = None;

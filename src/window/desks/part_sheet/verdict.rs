@@ -68,7 +68,7 @@ pub fn of_reading(kind: Kind, standard: Option<Standard>, quantity: &str, value:
             return rail(&lower, volts, standard);
         }
         if lower.contains("cell") || lower.contains("battery") {
-            return cell(&lower, volts);
+            return Some(cell(&lower, volts));
         }
     }
     if matches!(kind, Kind::HardDisk | Kind::FlashAdapter) && lower.contains("capacity") {
@@ -104,7 +104,7 @@ fn rail(quantity: &str, volts: f64, standard: Option<Standard>) -> Option<Said> 
 }
 
 /// A cell by its voltage; taken for a lithium coin cell unless its name says otherwise.
-fn cell(quantity: &str, volts: f64) -> Option<Said> {
+fn cell(quantity: &str, volts: f64) -> Said {
     let chemistry = [
         ("nicd", Chemistry::NickelCadmium),
         ("nickel", Chemistry::NickelCadmium),
@@ -128,11 +128,9 @@ fn cell(quantity: &str, volts: f64) -> Option<Said> {
             };
             let words =
                 text!("{state}, taken for {chemistry}", state = verdict.state.said(), chemistry = chemistry.said());
-            Some(Said { stand, words, source: verdict.facts.source.said(), remarks: verdict.remarks })
+            Said { stand, words, source: verdict.facts.source.said(), remarks: verdict.remarks }
         }
-        Err(error) => {
-            Some(Said { stand: Stand::Bad, words: error.to_string(), remarks: Vec::new(), source: String::new() })
-        }
+        Err(error) => Said { stand: Stand::Bad, words: error.to_string(), remarks: Vec::new(), source: String::new() },
     }
 }
 
