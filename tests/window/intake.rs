@@ -303,6 +303,7 @@ fn an_unreadable_photograph_costs_nothing_that_was_typed() {
     assert!(hand.window.state().session().unwrap().logbook.parts.is_empty());
     // Once told, it is left out; the other goes in.
     log(&mut hand, "0001");
+    assert!(says(&hand, "Left out: “notes.jpg” is no picture"));
     let file = file(&hand, "0001");
     assert_eq!((file.part.kind, file.photos.len()), (Kind::VideoCard, 1));
 }

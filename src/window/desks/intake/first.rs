@@ -23,6 +23,7 @@ pub fn first_ui(
     ui: &mut Ui,
     typed: &mut Typed,
     of_late: &[Kind],
+    says: &[String],
     ready: &mut Option<Ready>,
     view: &View<'_>,
     outbox: &mut Outbox,
@@ -53,7 +54,7 @@ pub fn first_ui(
         }
     });
     // What comes and goes above a field stands in a frame of its own, so that the field keeps the keys.
-    ui.vertical(|ui| tag_says_ui(ui, typed, view));
+    ui.vertical(|ui| tag_says_ui(ui, typed, says));
     ui.add_space(2.0 * GRID);
     ui.vertical(|ui| typed.photos.ui(ui, Page::Intake, view.store, outbox));
     ui.add_space(3.0 * GRID);
@@ -67,23 +68,15 @@ pub fn first_ui(
     kinds_ui(ui, typed, &others);
 }
 
-/// A doubled tag is told as it is typed.
-fn tag_says_ui(ui: &mut Ui, typed: &Typed, view: &View<'_>) {
-    if let Some(other) = view.logbook.part_tagged(typed.tag.trim()) {
-        let what = view.logbook.title_of(other);
-        let says =
-            text!("Tag {tag} is on another part already: {what}. Choose another.", tag = other.part.tag, what = what);
+/// What is wrong with tag or kind is told as it is typed; else which kind the letters stand for.
+fn tag_says_ui(ui: &mut Ui, typed: &Typed, says: &[String]) {
+    for says in says {
         ui.label(body(says).color(ui.tokens().severity_grave));
     }
-    let letters = typed.kind_letters.trim();
-    match typed.kind {
-        None if !letters.is_empty() => {
-            ui.label(
-                body(text!("No kind is called “{letters}”.", letters = letters)).color(ui.tokens().severity_grave),
-            );
-        }
-        Some(kind) if !kind.label().eq_ignore_ascii_case(letters) => drop(ui.label(body(kind.label()))),
-        _ => {}
+    if let Some(kind) = typed.kind
+        && !kind.label().eq_ignore_ascii_case(typed.kind_letters.trim())
+    {
+        ui.label(body(kind.label()));
     }
 }
 

@@ -38,6 +38,9 @@ const WIDE: f32 = 190.0 * GRID;
 /// Below this width the margin goes below the step while the strip stays beside it.
 const WIDER: f32 = 230.0 * GRID;
 
+/// On a large screen the desk keeps together.
+const WIDEST: f32 = 330.0 * GRID;
+
 const LOG: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Enter);
 
 /// Where the part that is being logged stands.
@@ -55,8 +58,12 @@ enum Stage {
 struct Follows {
     revision: u64,
     json: String,
+    /// Photographs that cannot go in.
+    refused: usize,
     answers: PartAnswers,
     steps: Vec<StepSaid>,
+    /// What is wrong with tag or kind, to be said beside them.
+    tag_says: Vec<String>,
 }
 
 /// The desk.
@@ -83,6 +90,8 @@ pub struct Intake {
     says: Option<(String, String)>,
     /// The part that was logged last.
     logged: Option<(PartId, String)>,
+    /// Why photographs were left out of it.
+    left_out: Vec<String>,
 }
 
 impl Intake {
@@ -106,6 +115,7 @@ impl Intake {
         self.go_on(view, outbox);
         self.keys(ui, view);
         self.follow(view);
+        ui.set_max_width(ui.available_width().min(WIDEST));
         self.header_ui(ui, view, outbox);
         ui.add_space(2.0 * GRID);
         self.desk_ui(ui, view, outbox);
@@ -234,6 +244,7 @@ impl Intake {
                 if let Some(file) = view.logbook.part(part) {
                     let tag = file.part.tag.clone();
                     let next = next_tag(Some(&tag), |tag| view.logbook.part_tagged(tag).is_some());
+                    self.left_out = self.typed.photos.refused().map(|(_, why)| why.to_owned()).collect();
                     let typed = self.typed.next(next, lot);
                     self.start(typed);
                     self.logged = Some((part, tag));
@@ -252,8 +263,11 @@ impl Intake {
             self.of_late = (view.logbook.revision, of_late(view));
         }
         let json = json(&self.typed);
+        let refused = self.typed.photos.refused().count();
         let known = self.follows.as_ref();
-        if known.is_some_and(|follows| follows.revision == view.logbook.revision && follows.json == json) {
+        if known.is_some_and(|follows| {
+            follows.revision == view.logbook.revision && follows.json == json && follows.refused == refused
+        }) {
             return false;
         }
         let Some(part) = self.part else { return false };
@@ -264,12 +278,15 @@ impl Intake {
         let steps = Step::ALL.iter().map(|step| StepSaid {
             step: *step,
             words: said(*step, &self.typed, view, &would_be.file),
-            is_wrong: faults.iter().any(|fault| fault.step == *step && !fault.is_missing),
+            is_wrong: faults.iter().any(|fault| fault.step == *step && !fault.is_missing)
+                || (*step == Step::Photos && refused > 0),
         });
         let steps = steps.collect();
+        let tag_faults = faults.iter().filter(|fault| fault.step == Step::Tag && !fault.is_missing);
+        let tag_says = tag_faults.map(|fault| fault.say.clone()).collect();
         let file = Arc::new(would_be.file);
         let answers = PartAnswers::of(&file, would_be.design.as_ref(), view.rules, view.today);
-        self.follows = Some(Follows { revision: view.logbook.revision, json, answers, steps });
+        self.follows = Some(Follows { revision: view.logbook.revision, json, refused, answers, steps, tag_says });
         true
     }
 
@@ -338,6 +355,9 @@ impl Intake {
                 if link_ui(ui, &text!("Open the sheet of {tag}", tag = tag)).clicked() {
                     outbox.go(Page::Part(*part));
                 }
+                for why in &self.left_out {
+                    ui.label(body(text!("Left out: {why}.", why = why)).color(tokens.severity_grave));
+                }
             });
         } else {
             ui.label(remark(ui, text!("Pass over what you do not know; it can be said later. Page Down goes on.")));
@@ -346,7 +366,8 @@ impl Intake {
 
     /// Strip, step and margin, side by side as far as there is room.
     fn desk_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
-        let room = ui.available_rect_before_wrap();
+        let mut room = ui.available_rect_before_wrap();
+        room.set_width(room.width().min(WIDEST));
         let here = self.typed.step;
         let steps = self.follows.as_ref().map_or(&[][..], |follows| &follows.steps);
         let mut pressed = None;
@@ -399,7 +420,10 @@ impl Intake {
             ui.add_space(GRID);
         }
         match typed.step {
-            Step::Tag => first::first_ui(ui, typed, &of_late.1, ready, view, outbox),
+            Step::Tag => {
+                let says = follows.as_ref().map_or(&[][..], |follows| &follows.tag_says);
+                first::first_ui(ui, typed, &of_late.1, says, ready, view, outbox);
+            }
             Step::What => what::what_ui(ui, typed, view),
             Step::From => from::from_ui(ui, typed, view),
             Step::Markings => {
