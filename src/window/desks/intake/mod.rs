@@ -6,6 +6,8 @@
 
 mod first;
 mod from;
+mod header;
+mod logging;
 mod margin;
 mod records;
 mod strip;
@@ -15,7 +17,7 @@ mod what;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, ScrollArea, Ui, UiBuilder, vec2};
+use egui::{Key, KeyboardShortcut, Modifiers, ScrollArea, Ui, UiBuilder, vec2};
 
 use self::first::Ready;
 use self::records::{faults, records, said};
@@ -27,9 +29,8 @@ use crate::text;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::rounds::new_uuid;
-use crate::window::theme::marks::Mark;
-use crate::window::theme::{GRID, TextRole, Themed};
-use crate::window::widgets::{body, first_ui, link_ui, mark_ui, press_ui, remark, section_ui, small, title_ui};
+use crate::window::theme::GRID;
+use crate::window::widgets::{body, press_ui, section_ui, title_ui};
 
 /// The name under which the store keeps the draft.
 const DRAFT: &str = "intake";
@@ -193,70 +194,6 @@ impl Intake {
         }
     }
 
-    /// Begins to log the part: what is wrong is said; else photographs are copied first.
-    fn log(&mut self, ctx: &egui::Context, view: &View<'_>) {
-        if self.stage != Stage::Typing {
-            return;
-        }
-        self.typed.photos.add_typed();
-        if let Some(fault) = faults(&self.typed, view).into_iter().next() {
-            self.typed.step = fault.step;
-            self.say(fault.say);
-            return;
-        }
-        self.says = None;
-        self.told = self.typed.photos.refused().count();
-        self.stage = Stage::Keeping;
-        ctx.request_repaint();
-    }
-
-    fn say(&mut self, says: String) {
-        self.says = Some((says, json(&self.typed)));
-    }
-
-    /// Goes on with a part that is being logged.
-    fn go_on(&mut self, view: &View<'_>, outbox: &mut Outbox) {
-        let Some(part) = self.part else { return };
-        match self.stage {
-            Stage::Typing => {}
-            Stage::Keeping => {
-                if self.typed.photos.is_busy() {
-                    return;
-                }
-                let refused: Vec<&str> = self.typed.photos.refused().map(|(_, why)| why).collect();
-                // What was told beside its path before is left out; what is news stops the part.
-                if refused.len() > self.told {
-                    let why = refused.join("; ");
-                    let says = text!(
-                        "Not logged yet: {why}. Mend the path, or log again without it; everything else goes in.",
-                        why = why
-                    );
-                    self.stage = Stage::Typing;
-                    self.typed.step = Step::Photos;
-                    self.say(says);
-                    return;
-                }
-                let records = records(&self.typed, view, part);
-                self.stage = Stage::Writing { refusals: view.refusals, lot: records.lot };
-                outbox.change(records.change());
-            }
-            Stage::Writing { refusals, lot } => {
-                if let Some(file) = view.logbook.part(part) {
-                    let tag = file.part.tag.clone();
-                    let next = next_tag(Some(&tag), |tag| view.logbook.part_tagged(tag).is_some());
-                    self.left_out = self.typed.photos.refused().map(|(_, why)| why.to_owned()).collect();
-                    let typed = self.typed.next(next, lot);
-                    self.start(typed);
-                    self.logged = Some((part, tag));
-                } else if view.refusals != refusals {
-                    // The notice says why; all that was typed stays.
-                    self.stage = Stage::Typing;
-                    self.say(text!("Not logged: see the notice above. Nothing that you typed is lost.").to_owned());
-                }
-            }
-        }
-    }
-
     /// Works out what follows when something was typed or the logbook changed; `true` if it did.
     fn follow(&mut self, view: &View<'_>) -> bool {
         if self.of_late.0 != view.logbook.revision || self.of_late.1.is_empty() {
@@ -288,80 +225,6 @@ impl Intake {
         let answers = PartAnswers::of(&file, would_be.design.as_ref(), view.rules, view.today);
         self.follows = Some(Follows { revision: view.logbook.revision, json, refused, answers, steps, tag_says });
         true
-    }
-
-    fn offer_ui(&mut self, ui: &mut Ui, outbox: &mut Outbox) {
-        let Some(draft) = &self.offered else { return };
-        let tag = draft.tag.trim();
-        let kind = draft.kind.map(|kind| kind.label().to_lowercase());
-        let was = match kind {
-            Some(kind) => text!("You were logging {tag}, a {kind}.", tag = tag, kind = kind),
-            None => text!("You were logging {tag}.", tag = tag),
-        };
-        first_ui(ui, was);
-        ui.label(body(text!("What you had typed is still here.")));
-        ui.add_space(3.0 * GRID);
-        ui.horizontal_wrapped(|ui| {
-            if primary_ui(ui, text!("Go on with it"), "").clicked()
-                && let Some(draft) = self.offered.take()
-            {
-                self.typed = *draft;
-                self.ready = None;
-            }
-            if press_ui(ui, text!("Put it away"), text!("What was typed is forgotten"), None).clicked() {
-                self.offered = None;
-                self.saved = None;
-                outbox.drop_draft(DRAFT);
-            }
-        });
-    }
-
-    fn header_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
-        let tokens = ui.tokens();
-        let tag = self.typed.tag.trim().to_owned();
-        let word = if tag.is_empty() { text!("Log the part").to_owned() } else { text!("Log part {tag}", tag = tag) };
-        let mut log = false;
-        ui.horizontal(|ui| {
-            ui.set_height(10.0 * GRID);
-            let title = if tag.is_empty() { "–".to_owned() } else { tag };
-            first_ui(ui, title);
-            if let Some(kind) = self.typed.kind {
-                title_ui(ui, kind.label());
-            }
-            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                let ready = self.stage == Stage::Typing;
-                ui.add_enabled_ui(ready, |ui| {
-                    let keys = ui.ctx().format_shortcut(&LOG);
-                    log = primary_ui(ui, &word, &keys).clicked();
-                });
-                if !ready {
-                    ui.label(remark(ui, text!("Being written…")));
-                }
-            });
-        });
-        if log {
-            self.log(ui.ctx(), view);
-        }
-        if let Some((says, _)) = self.says.clone() {
-            ui.horizontal_wrapped(|ui| {
-                mark_ui(ui, Mark::Heed, tokens.severity_grave);
-                ui.label(body(says).color(tokens.severity_grave));
-            });
-        } else if let Some((part, tag)) = self.logged.as_ref().filter(|(part, _)| view.logbook.part(*part).is_some()) {
-            ui.horizontal_wrapped(|ui| {
-                mark_ui(ui, Mark::Done, tokens.gate_passed);
-                let what = view.logbook.part(*part).map(|file| view.logbook.title_of(file)).unwrap_or_default();
-                ui.label(body(text!("{tag} is in the logbook: {what}.", tag = tag, what = what)));
-                if link_ui(ui, &text!("Open the sheet of {tag}", tag = tag)).clicked() {
-                    outbox.go(Page::Part(*part));
-                }
-                for why in &self.left_out {
-                    ui.label(body(text!("Left out: {why}.", why = why)).color(tokens.severity_grave));
-                }
-            });
-        } else {
-            ui.label(remark(ui, text!("Pass over what you do not know; it can be said later. Page Down goes on.")));
-        }
     }
 
     /// Strip, step and margin, side by side as far as there is room.
@@ -449,15 +312,6 @@ impl Intake {
             }
         }
     }
-}
-
-/// The one thing to press on a desk, with its keys.
-fn primary_ui(ui: &mut Ui, word: &str, keys: &str) -> egui::Response {
-    let tokens = ui.tokens();
-    let words = RichText::new(word).font(TextRole::Strong.font()).color(tokens.press_ink);
-    let button =
-        if keys.is_empty() { Button::new(words) } else { Button::new((words, small(keys).color(tokens.press_ink))) };
-    ui.add(button.fill(tokens.press).min_size(vec2(0.0, 10.0 * GRID))).accessible_name(word)
 }
 
 /// Kinds that were logged of late, the last one first.
