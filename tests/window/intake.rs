@@ -375,6 +375,17 @@ fn the_desk_can_be_used_in_a_narrow_window() {
         step(&mut hand, name);
         let width = hand.window.get_by_label_contains("Log part 0001").rect().right();
         assert!(width <= 640.0, "{name}: the desk is wider than the window");
+        let shown: Vec<egui::Rect> = [Role::Button, Role::TextInput, Role::ComboBox, Role::Tab]
+            .iter()
+            .flat_map(|role| hand.window.query_all_by_role(*role))
+            .map(|node| node.rect().shrink(1.0))
+            // What is scrolled out of sight keeps its place behind the status line.
+            .filter(|rect| rect.bottom() < 400.0 - 32.0)
+            .collect();
+        for (at, rect) in shown.iter().enumerate() {
+            let under = shown[at + 1..].iter().find(|other| rect.intersect(**other).is_positive());
+            assert_eq!(under, None, "{name}: {rect:?} lies over another");
+        }
         let fields = hand.window.query_all_by_role(Role::TextInput);
         for field in fields {
             assert!(
