@@ -3,6 +3,7 @@
 
 mod assess;
 mod capacitor_phrases;
+mod catalogue;
 mod floors;
 mod lives;
 mod rules;

@@ -1,10 +1,12 @@
 //! The window, driven through its accessible tree.
 #![allow(clippy::unwrap_used)]
 
+mod bench;
 mod finder;
 mod hand;
 mod intake;
 mod part_sheet;
+mod machines;
 mod rounds;
 mod shelf;
 mod shell;
