@@ -41,7 +41,7 @@ fn hand(size: [f32; 2]) -> Hand {
     let card = part("0010", Kind::SoundCard, "Orrin card");
     let board = part("0042", Kind::Mainboard, "Veltrane board");
     change.put(card.clone()).put(board.clone());
-    find(&mut change, &card, "contacts-dull", Severity::Slight);
+    find(&mut change, &card, "contacts-filmed", Severity::Slight);
     find(&mut change, &board, "cell-leaked", Severity::Grave);
     let mut hand = Hand::on(change, size);
     hand.window.get_by_role_and_label(egui::accesskit::Role::Tab, "Bench").click();

@@ -156,7 +156,7 @@ impl Hand {
 
     /// The names of the rows on show, in their order.
     pub fn rows(&self) -> Vec<String> {
-        self.window.get_all_by_role(Role::Row).map(|row| row.accesskit_node().label().unwrap_or_default()).collect()
+        self.window.query_all_by_role(Role::Row).map(|row| row.accesskit_node().label().unwrap_or_default()).collect()
     }
 }
 

@@ -7,7 +7,7 @@ use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, part};
 
-const SIZE: [f32; 2] = [1280.0, 1000.0];
+const SIZE: [f32; 2] = [1280.0, 1600.0];
 
 fn machine() -> Machine {
     Machine {

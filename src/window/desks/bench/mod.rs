@@ -152,17 +152,17 @@ impl Bench {
             field.widget_info(|| {
                 egui::WidgetInfo::labeled(egui::Role::TextInput, true, text!("Search the outstanding work"))
             });
-            let totals = order.totals;
-            ui.label(remark(
-                ui,
-                text!(
-                    "{all} pieces, {doable} can start now, {hours} at the bench",
-                    all = totals.tasks,
-                    doable = totals.doable,
-                    hours = hours_text(totals.minutes)
-                ),
-            ));
         });
+        let totals = order.totals;
+        ui.label(remark(
+            ui,
+            text!(
+                "{all} pieces, {doable} can start now, {hours} at the bench",
+                all = totals.tasks,
+                doable = totals.doable,
+                hours = hours_text(totals.minutes)
+            ),
+        ));
         ui.add_space(GRID);
     }
 
