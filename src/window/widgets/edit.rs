@@ -12,6 +12,10 @@ const LABEL: f32 = 32.0 * GRID;
 #[derive(Debug, Default)]
 pub struct Edit {
     open: Option<Open>,
+    /// While gathered: label and key of facts that nobody has told yet. A fact that is chosen has no key.
+    untold: Option<Vec<(String, Option<String>)>>,
+    /// The fact whose choice was asked for among the untold ones.
+    asked: Option<String>,
 }
 
 #[derive(Debug)]
@@ -65,6 +69,9 @@ impl Edit {
     /// A fact after its label. Gives what was typed, once: when Enter or leaving the field ends it and it says
     /// something else than before. Esc gives the fact back as it was.
     pub fn fact_ui(&mut self, ui: &mut Ui, fact: Fact<'_>, value: &str) -> Option<String> {
+        if value.is_empty() && !self.is_open(fact.key) && self.is_gathered(fact.label, Some(fact.key)) {
+            return None;
+        }
         let mut typed = None;
         row_ui(ui, fact.label, |ui| {
             if self.is_open(fact.key) {
@@ -74,6 +81,52 @@ impl Edit {
             }
         });
         typed.filter(|typed| typed != value)
+    }
+
+    /// A fact that is chosen, not typed; `true` when it was pressed.
+    pub fn pressed_ui(&mut self, ui: &mut Ui, label: &str, value: &str) -> bool {
+        if self.asked.take_if(|asked| asked == label).is_some() {
+            return true;
+        }
+        if value.is_empty() && self.is_gathered(label, None) {
+            return false;
+        }
+        row_ui(ui, label, |ui| pressable_ui(ui, label, value)).clicked()
+    }
+
+    /// From here on facts that nobody has told yet are gathered, to stand in one line.
+    pub fn gather_untold(&mut self) {
+        self.untold = Some(Vec::new());
+    }
+
+    fn is_gathered(&mut self, label: &str, key: Option<&str>) -> bool {
+        let Some(untold) = &mut self.untold else { return false };
+        untold.push((label.to_owned(), key.map(str::to_owned)));
+        true
+    }
+
+    /// The line of the facts that were gathered; a press turns one into a field.
+    pub fn untold_ui(&mut self, ui: &mut Ui, before: &str) {
+        let untold = self.untold.take().unwrap_or_default();
+        if untold.is_empty() {
+            return;
+        }
+        ui.horizontal_wrapped(|ui| {
+            ui.label(remark(ui, before));
+            for (label, key) in untold {
+                let response = super::link_ui(ui, &label);
+                let name = format!("{label}: –");
+                response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
+                if response.clicked() {
+                    match key {
+                        Some(key) => self.open(&key, ""),
+                        None => self.asked = Some(label),
+                    }
+                    // The field stands further up the page.
+                    ui.ctx().request_repaint();
+                }
+            }
+        });
     }
 
     /// The field alone, without the label.
@@ -99,6 +152,7 @@ impl Edit {
         ui.ctx().accesskit_node_builder(response.id, |node| node.set_label(fact.label));
         if std::mem::take(&mut open.is_fresh) {
             response.request_focus();
+            response.scroll_to_me(None);
             return None;
         }
         if !response.lost_focus() {

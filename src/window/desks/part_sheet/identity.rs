@@ -35,8 +35,9 @@ impl Identity {
     /// Draws the section.
     pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let part = about.part();
+        edit.gather_untold();
         self.kind_ui(ui, about, outbox);
-        self.design_ui(ui, about, outbox);
+        self.design_ui(ui, about, edit, outbox);
         self.design.ui(ui, about, edit, outbox);
         text_fact_ui(
             ui,
@@ -52,12 +53,12 @@ impl Identity {
         let serial = Fact { is_printed: true, ..Fact::line("serial", text!("Serial number")) };
         let set = |part: &mut Part, typed| part.serial = typed;
         text_fact_ui(ui, about, edit, outbox, &TextFact { fact: serial, value: &part.serial, set });
-        self.originality_ui(ui, about, outbox);
-        self.lot_ui(ui, about, outbox);
+        self.originality_ui(ui, about, edit, outbox);
+        self.lot_ui(ui, about, edit, outbox);
         acquired_ui(ui, about, edit, outbox);
         price_ui(ui, about, edit, outbox);
-        self.place_ui(ui, about, outbox);
-        self.inside_ui(ui, about, outbox);
+        self.place_ui(ui, about, edit, outbox);
+        self.inside_ui(ui, about, edit, outbox);
         quarantine_ui(ui, about, edit, outbox);
         text_fact_ui(
             ui,
@@ -71,6 +72,7 @@ impl Identity {
             },
         );
         tag_ui(ui, about, edit, outbox);
+        edit.untold_ui(ui, text!("Not told yet:"));
         self.strike_ui(ui, about, outbox);
     }
 
@@ -90,12 +92,12 @@ impl Identity {
         self.away_ui(ui);
     }
 
-    fn originality_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    fn originality_ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let mut now = about.part().originality;
         if !matches!(self.choosing, Some(Choosing::Originality)) {
             let label = text!("Originality");
             let value = if now == Originality::Unstated { "" } else { now.label() };
-            if row_ui(ui, label, |ui| pressable_ui(ui, label, value)).clicked() {
+            if edit.pressed_ui(ui, label, value) {
                 self.choosing = Some(Choosing::Originality);
             }
             return;
@@ -114,7 +116,7 @@ impl Identity {
         }
     }
 
-    fn design_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    fn design_ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let logbook = about.view.logbook;
         let label = text!("Design");
         if let Some(Choosing::Design(picker)) = &mut self.choosing {
@@ -137,7 +139,7 @@ impl Identity {
             return;
         }
         let title = logbook.design_of(about.file).map(|design| design.design.title()).unwrap_or_default();
-        if row_ui(ui, label, |ui| pressable_ui(ui, label, &title)).clicked() {
+        if edit.pressed_ui(ui, label, &title) {
             let kind = about.part().kind;
             // Designs of the part's kind come first.
             let mut designs: Vec<_> = logbook.designs.iter().map(|file| &file.design).collect();
@@ -148,7 +150,7 @@ impl Identity {
         }
     }
 
-    fn lot_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    fn lot_ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let logbook = about.view.logbook;
         let label = text!("Came with");
         if let Some(Choosing::Lot(picker)) = &mut self.choosing {
@@ -183,13 +185,13 @@ impl Identity {
         };
         let lot = about.part().lot.and_then(|lot| logbook.lot(lot));
         let value = lot.map(|file| said(&file.lot)).unwrap_or_default();
-        if row_ui(ui, label, |ui| pressable_ui(ui, label, &value)).clicked() {
+        if edit.pressed_ui(ui, label, &value) {
             let choices = logbook.lots.iter().rev().map(|file| (file.lot.id, said(&file.lot)));
             self.choosing = Some(Choosing::Lot(Picker::new(choices)));
         }
     }
 
-    fn place_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    fn place_ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let logbook = about.view.logbook;
         let label = text!("Kept at");
         if let Some(Choosing::Place(picker)) = &mut self.choosing {
@@ -212,7 +214,7 @@ impl Identity {
             return;
         }
         let value = about.part().place.map(|place| logbook.place_path(place)).unwrap_or_default();
-        if row_ui(ui, label, |ui| pressable_ui(ui, label, &value)).clicked() {
+        if edit.pressed_ui(ui, label, &value) {
             let mut places: Vec<(PlaceId, String)> =
                 logbook.places.iter().map(|place| (place.id, logbook.place_path(place.id))).collect();
             places.sort_by(|one, other| one.1.cmp(&other.1));
@@ -220,7 +222,7 @@ impl Identity {
         }
     }
 
-    fn inside_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    fn inside_ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let logbook = about.view.logbook;
         let label = text!("Sits in");
         if let Some(Choosing::Inside(picker)) = &mut self.choosing {
@@ -242,7 +244,7 @@ impl Identity {
             logbook.part(id).map(|file| format!("{}  {}", file.part.tag, logbook.title_of(file))).unwrap_or_default()
         };
         let value = about.part().inside.map(said).unwrap_or_default();
-        if row_ui(ui, label, |ui| pressable_ui(ui, label, &value)).clicked() {
+        if edit.pressed_ui(ui, label, &value) {
             let own = about.part().id;
             let within = about.view.answers.inside(own);
             let others = logbook.parts.iter().map(|file| file.part.id);

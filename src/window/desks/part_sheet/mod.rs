@@ -37,7 +37,7 @@ use crate::window::theme::GRID;
 use crate::window::widgets::{Edit, body, link_ui, section_ui};
 
 /// The list of sections beside the page, points.
-const LIST: f32 = 38.0 * GRID;
+const LIST: f32 = 50.0 * GRID;
 /// A column of the page is no wider than this, so that lines can be read.
 const COLUMN: f32 = 200.0 * GRID;
 

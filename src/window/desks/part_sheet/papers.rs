@@ -9,12 +9,13 @@ use crate::store::Store;
 use crate::text;
 use crate::window::outbox::{Ask, KeptFile, Outbox};
 use crate::window::theme::GRID;
-use crate::window::widgets::{Edit, Fact, body, choice_ui, path_field_ui, remark};
+use crate::window::widgets::{Edit, Fact, body, choice_ui, link_ui, path_field_ui, remark};
 
 /// What is open and half typed.
 #[derive(Default)]
 pub struct Papers {
-    path: String,
+    /// The path that is being typed.
+    path: Option<String>,
     open: Option<AttachmentId>,
 }
 
@@ -60,10 +61,16 @@ impl Papers {
         for paper in &about.file.attachments {
             ui.push_id(paper.id, |ui| self.paper_ui(ui, about, paper, edit, outbox));
         }
+        let Some(path) = &mut self.path else {
+            if link_ui(ui, text!("Attach a file…")).clicked() {
+                self.path = Some(String::new());
+            }
+            return;
+        };
         let mut ask = false;
         let label = text!("Path of a file");
-        if let Some(path) = path_field_ui(ui, label, &mut self.path, text!("Attach the file"), &mut ask) {
-            self.path.clear();
+        if let Some(path) = path_field_ui(ui, label, path, text!("Attach the file"), &mut ask) {
+            self.path = None;
             outbox.keep_files(about.page(), vec![path], false);
         }
         if ask {

@@ -13,12 +13,13 @@ use crate::window::outbox::{Ask, KeptFile, Outbox};
 use crate::window::pictures::{LARGE_PX, SMALL_PX, Shown, paint_fitting};
 use crate::window::theme::marks::{self, Mark};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{Edit, Fact, body, choice_ui, path_field_ui, remark};
+use crate::window::widgets::{Edit, Fact, body, choice_ui, link_ui, path_field_ui, remark};
 
 /// What is on show and half typed.
 #[derive(Default)]
 pub struct Photographs {
-    path: String,
+    /// The path that is being typed.
+    path: Option<String>,
     large: Option<PhotoId>,
 }
 
@@ -72,10 +73,16 @@ impl Photographs {
         if let Some(file) = photos.iter().find(|file| self.large == Some(file.photo.id)) {
             self.large_ui(ui, about, file, edit, outbox);
         }
+        let Some(path) = &mut self.path else {
+            if link_ui(ui, text!("Add a photograph…")).clicked() {
+                self.path = Some(String::new());
+            }
+            return;
+        };
         let mut ask = false;
         let label = text!("Path of a photograph, or drop files on the window");
-        if let Some(path) = path_field_ui(ui, label, &mut self.path, text!("Add the photograph"), &mut ask) {
-            self.path.clear();
+        if let Some(path) = path_field_ui(ui, label, path, text!("Add the photograph"), &mut ask) {
+            self.path = None;
             outbox.keep_files(about.page(), vec![path], true);
         }
         if ask {

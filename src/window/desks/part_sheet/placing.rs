@@ -58,7 +58,10 @@ impl Placing {
                 if act_ui(ui, text!("Plan it for…"), text!("Plan it for a machine…")) {
                     self.choose(Act::Plan, about);
                 }
-                if fitted.is_none() && act_ui(ui, text!("Fit it in…"), text!("Fit it in a machine…")) {
+                if fitted.is_none()
+                    && planned.is_empty()
+                    && act_ui(ui, text!("Fit it in…"), text!("Fit it in a machine…"))
+                {
                     self.choose(Act::Fit, about);
                 }
             }

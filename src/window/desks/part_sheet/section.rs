@@ -86,19 +86,18 @@ impl Section {
     }
 }
 
-/// A section's name in the list; `true` when it was pressed.
+/// A section's name in the list, with its count behind it; `true` when it was pressed.
 pub fn name_ui(ui: &mut Ui, at: usize, section: Section, count: usize, is_here: bool) -> bool {
     let tokens = ui.tokens();
-    let colour = if is_here { tokens.ink } else { tokens.press };
-    let words = body(section.label()).color(colour);
+    let words = body(section.label()).color(if is_here { tokens.ink } else { tokens.press });
     let button = if count > 0 {
         let count = remark(ui, count.to_string());
         Button::new((words, count))
     } else {
         Button::new(words)
     };
-    let fill = if is_here { tokens.press_wash } else { tokens.page };
-    let mut response = ui.add(button.frame(is_here).fill(fill));
+    let ground = if is_here { tokens.press_wash } else { egui::Color32::TRANSPARENT };
+    let mut response = ui.add(button.fill(ground).stroke(egui::Stroke::NONE).wrap_mode(egui::TextWrapMode::Extend));
     if let Some(digit) = DIGITS.get(at) {
         response = response.on_hover_text(format!("Alt+{}", digit.symbol_or_name()));
     }

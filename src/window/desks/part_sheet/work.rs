@@ -79,9 +79,6 @@ impl WorkList {
             if response.clicked() {
                 self.open = Some(key);
             }
-        });
-        ui.horizontal_wrapped(|ui| {
-            ui.add_space(6.0 * GRID);
             ui.label(remark(ui, stand_text(task, about)));
         });
         if !is_open {
@@ -102,32 +99,32 @@ impl WorkList {
         let (file, today, rules) = (about.file, about.view.today, about.view.rules);
         let named = |ui: &mut Ui, word: &str| {
             let response = press_ui(ui, word, "", None);
-            let name = format!("{word} {}", task.title());
+            let name = format!("{}: {}", word.trim_end_matches('…'), task.title());
             response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &name));
             response.clicked()
         };
         ui.horizontal_wrapped(|ui| {
             if task.state == WorkState::Failed {
-                if named(ui, text!("Take up again:"))
+                if named(ui, text!("Take up again"))
                     && let Some(work) = file.work.iter().find(|work| task.work == Some(work.id))
                 {
                     outbox.change(take_up_again(file, work, today, rules));
                 }
                 return;
             }
-            if named(ui, text!("Done:")) {
+            if named(ui, text!("Done…")) {
                 self.form = Some(WorkForm::new(task, Ending::Done, about.view));
             }
-            if task.state != WorkState::Doing && named(ui, text!("Begin:")) {
+            if task.state != WorkState::Doing && named(ui, text!("Begin")) {
                 outbox.change(begin(file, task, today, rules));
             }
-            if task.state != WorkState::Waiting && named(ui, text!("Materials missing:")) {
+            if task.state != WorkState::Waiting && named(ui, text!("Materials missing")) {
                 outbox.change(wait(file, task, today, rules));
             }
-            if named(ui, text!("Waive:")) {
+            if named(ui, text!("Waive…")) {
                 self.form = Some(WorkForm::new(task, Ending::Waived, about.view));
             }
-            if named(ui, text!("Failed:")) {
+            if named(ui, text!("Failed…")) {
                 self.form = Some(WorkForm::new(task, Ending::Failed, about.view));
             }
         });
