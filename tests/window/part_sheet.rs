@@ -60,7 +60,7 @@ fn replace(hand: &mut Hand, field: &str, text: &str) {
 
 fn key(hand: &mut Hand, key: Key) {
     hand.window.key_press(key);
-    hand.window.run();
+    hand.window.step();
     hand.settle();
 }
 
@@ -68,7 +68,7 @@ fn choose(hand: &mut Hand, list: &str, choice: &str) {
     hand.window.get_by_role_and_label(Role::ComboBox, list).click();
     hand.window.run();
     hand.window.get_by_role_and_label(Role::Button, choice).click();
-    hand.window.run();
+    hand.window.step();
     hand.settle();
 }
 
@@ -318,4 +318,47 @@ fn sections_are_reached_from_the_list_and_by_keys() {
     hand.window.run();
     let first = hand.window.get_by_role_and_label(Role::Heading, "What it is").rect().top();
     assert!((0.0..size[1]).contains(&first), "{first}");
+}
+
+#[test]
+fn one_column_becomes_two_where_there_is_room_and_nothing_lies_over_another() {
+    let board = part("0042", Kind::Mainboard, "Veltrane board with a name that is rather long");
+    for (size, columns) in [([2000.0, 4000.0], 2), ([1280.0, 4000.0], 1), ([640.0, 6000.0], 1)] {
+        let mut change = Change::new("Log a board");
+        change.put(marking(board.id, "LR8310 9118")).put(marking(board.id, "0203"));
+        let hand = sheet_of(&board, change, size);
+        let heading = |name| hand.window.get_by_role_and_label(Role::Heading, name).rect();
+        let beside = heading("Capacitors").left() > heading("Work").right();
+        assert_eq!(beside, columns == 2, "{size:?}");
+        let roles = [Role::Button, Role::TextInput, Role::ComboBox, Role::Label, Role::Heading];
+        let nodes: Vec<_> = roles.iter().flat_map(|role| hand.window.query_all_by_role(*role)).collect();
+        assert!(nodes.len() > 40, "{size:?} shows only {}", nodes.len());
+        for (index, node) in nodes.iter().enumerate() {
+            for other in &nodes[index + 1..] {
+                let shared = node.rect().shrink(1.0).intersect(other.rect().shrink(1.0));
+                let name = |node: &egui_kittest::Node<'_>| {
+                    node.accesskit_node().label().or(node.accesskit_node().value()).unwrap_or_default()
+                };
+                assert!(!shared.is_positive(), "{size:?}: “{}” lies over “{}”", name(node), name(other));
+            }
+            assert!(
+                node.rect().right() <= size[0] + 1.0,
+                "{size:?}: {:?} leaves the window",
+                node.accesskit_node().label()
+            );
+        }
+    }
+}
+
+#[test]
+fn a_reading_under_a_named_load_is_judged_without_the_remark_on_missing_load() {
+    let supply = part("0070", Kind::PowerSupply, "Tessek supply");
+    let mut hand = sheet(&supply, Change::new("Log a supply"));
+    hand.press("Add a reading…");
+    hand.fill("What was measured", "+12 V under load");
+    hand.fill("Figure", "11.9");
+    hand.window.get_by_label_contains("Load not stated");
+    hand.fill("Under what load or condition", "3 A");
+    hand.window.get_by_label_contains("pass:");
+    assert!(hand.window.query_by_label_contains("Load not stated").is_none());
 }

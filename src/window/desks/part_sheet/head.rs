@@ -72,15 +72,15 @@ impl Head {
             Verdict::NotKnown => PowerWord::Unknown,
             Verdict::Yes => PowerWord::Yes,
         };
-        ui.horizontal_wrapped(|ui| {
-            crate::window::widgets::power_ui(ui, word);
-            let what = if about.part().kind == Kind::PowerSupply {
+        crate::window::widgets::power_ui(ui, word);
+        ui.label(remark(
+            ui,
+            if about.part().kind == Kind::PowerSupply {
                 text!("on the bench, into a dummy load and nothing else")
             } else {
                 text!("to this part alone, on the bench")
-            };
-            ui.label(remark(ui, what));
-        });
+            },
+        ));
         let shown = if self.shows_all_reasons { power.reasons.len() } else { REASONS };
         for reason in power.reasons.iter().take(shown) {
             ui.add(Label::new(body(reason.sentence(about.view.logbook, about.view.rules))).wrap());

@@ -3,7 +3,7 @@
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, figure, put, wrong_ui};
-use super::verdict::{self, Said};
+use super::verdict::{self, Figure, Said};
 use crate::counted;
 use crate::record::{Kind, Reading, ReadingId};
 use crate::store::Store;
@@ -52,9 +52,9 @@ impl Readings {
                         correct = Some(Form::correcting(reading));
                     }
                 });
-                let kind = about.part().kind;
-                if let Some(said) = verdict::of_reading(kind, standard, &reading.quantity, reading.value, &reading.unit)
-                {
+                let Reading { quantity, value, unit, condition, .. } = reading;
+                let figure = Figure { quantity, value: *value, unit, condition };
+                if let Some(said) = verdict::of_reading(about.part().kind, standard, figure) {
                     verdict::ui(ui, &Said { remarks: Vec::new(), source: String::new(), ..said });
                 }
             });
@@ -111,8 +111,10 @@ impl Readings {
             quick_ui(ui, about.part().kind, &mut form.quantity);
         }
         let value = figure(&form.value);
+        let Form { quantity, unit, condition, .. } = &*form;
         if let Ok(Some(value)) = value
-            && let Some(said) = verdict::of_reading(about.part().kind, standard, &form.quantity, value, &form.unit)
+            && let Some(said) =
+                verdict::of_reading(about.part().kind, standard, Figure { quantity, value, unit, condition })
         {
             verdict::ui(ui, &said);
         }

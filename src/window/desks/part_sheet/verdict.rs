@@ -54,8 +54,20 @@ pub fn ui(ui: &mut Ui, said: &Said) {
     }
 }
 
+/// What was measured, and how.
+#[derive(Clone, Copy, Debug)]
+pub struct Figure<'a> {
+    /// "+5 V", "cell", "capacity".
+    pub quantity: &'a str,
+    pub value: f64,
+    pub unit: &'a str,
+    /// Under what load or condition: "8 A".
+    pub condition: &'a str,
+}
+
 /// A reading of a part: `None` where the trade has nothing to say. `standard` is a supply's, where it is known.
-pub fn of_reading(kind: Kind, standard: Option<Standard>, quantity: &str, value: f64, unit: &str) -> Option<Said> {
+pub fn of_reading(kind: Kind, standard: Option<Standard>, figure: Figure<'_>) -> Option<Said> {
+    let Figure { quantity, value, unit, condition } = figure;
     let lower = quantity.to_lowercase();
     let volts = match unit.trim() {
         "V" | "v" | "volt" | "volts" => Some(value),
@@ -65,7 +77,7 @@ pub fn of_reading(kind: Kind, standard: Option<Standard>, quantity: &str, value:
     if let Some(volts) = volts {
         // "+5 V to ground, unpowered" is no rail under load.
         if kind == Kind::PowerSupply && !lower.contains("unpowered") {
-            return rail(&lower, volts, standard);
+            return rail(&lower, volts, load_a(condition), standard);
         }
         if lower.contains("cell") || lower.contains("battery") {
             return Some(cell(&lower, volts));
@@ -79,12 +91,14 @@ pub fn of_reading(kind: Kind, standard: Option<Standard>, quantity: &str, value:
 
 /// A supply's rail at its plug. Where nobody says which supply it is, the older ones' stricter limits count, but for
 /// rails that only the newer ones have.
-fn rail(quantity: &str, volts: f64, standard: Option<Standard>) -> Option<Said> {
-    let name = quantity.replace("rail", "");
-    let rail = Rail::parse(name.trim())?;
+fn rail(quantity: &str, volts: f64, load_a: Option<f64>, standard: Option<Standard>) -> Option<Said> {
+    // "+5 V rail", "+5 V under load", "+5 V, warm": the rail comes first.
+    let ends = [" rail", " under", " at ", " with", " loaded", ","];
+    let end = ends.iter().filter_map(|end| quantity.find(end)).min().unwrap_or(quantity.len());
+    let rail = Rail::parse(quantity[..end].trim())?;
     let newer = matches!(rail, Rail::Plus3v3 | Rail::Standby);
     let standard = if newer { Standard::Atx } else { standard.unwrap_or(Standard::At) };
-    let reading = RailReading { rail, volts, ripple_mvpp: None, load_a: None };
+    let reading = RailReading { rail, volts, ripple_mvpp: None, load_a };
     let (judged, _) = crate::trade::supply::judge(standard, &[reading]);
     let verdict = judged.into_iter().next()?;
     let limits = &verdict.limits;
@@ -101,6 +115,12 @@ fn rail(quantity: &str, volts: f64, standard: Option<Standard>) -> Option<Said> 
         Verdict::Fail => Stand::Bad,
     };
     Some(Said { stand, words, source: verdict.source().said(), remarks: verdict.remarks })
+}
+
+/// The amperes that a condition names: "8 A", "load 2.5 A".
+fn load_a(condition: &str) -> Option<f64> {
+    let before = condition.split(" A").next().filter(|before| before.len() < condition.len())?;
+    before.rsplit(' ').next()?.replace(',', ".").parse().ok()
 }
 
 /// A cell by its voltage; taken for a lithium coin cell unless its name says otherwise.
