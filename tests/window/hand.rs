@@ -21,6 +21,9 @@ pub struct Hand {
     pub folder: TempDir,
 }
 
+/// Word from other threads may come while the window settles: a few frames more than one act takes.
+const MOST_STEPS: u64 = 16;
+
 fn today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 3, 14).unwrap()
 }
@@ -169,7 +172,10 @@ fn open(folder: &TempDir, logbook: Option<PathBuf>, size: [f32; 2]) -> Harness<'
         asks_desktop: false,
         clock: today,
     };
-    let mut window = Harness::builder().with_size(size).build_eframe(|creation| App::new(&creation.egui_ctx, start));
+    let mut window = Harness::builder()
+        .with_size(size)
+        .with_max_steps(MOST_STEPS)
+        .build_eframe(|creation| App::new(&creation.egui_ctx, start));
     window.run();
     window
 }

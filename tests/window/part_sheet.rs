@@ -1,8 +1,10 @@
 //! The part sheet: facts changed where they stand, observations that supersede, work with evidence, changes of hands.
 
 use benchwright::record::{
-    CapacitorState, Change, Custody, FindingState, Kind, Part, PartFile, PartId, ProofResult, WorkState,
+    CapacitorState, Change, Custody, FindingState, Kind, Machine, Part, PartFile, PartId, ProofResult,
+    Role as MachineRole, Standing, When, WorkState,
 };
+use benchwright::store::Store;
 use benchwright::trade::Span;
 use benchwright::window::page::Page;
 use chrono::NaiveDate;
@@ -284,6 +286,44 @@ fn capacitors_are_logged_as_a_group_and_replacing_the_bad_ones_confirms_the_find
     let replaced = file(&hand, board.id);
     assert!(replaced.capacitors.iter().all(|position| position.state() == CapacitorState::Sound));
     assert_eq!(replaced.findings[0].state(), FindingState::Confirmed);
+}
+
+#[test]
+fn a_part_is_planned_for_a_machine_and_fitted_from_its_own_sheet() {
+    let card = part("0050", Kind::VideoCard, "Sorrel card");
+    let machine = Machine {
+        id: Store::new_id(),
+        name: "Front desk".to_owned(),
+        purpose: String::new(),
+        window_from: When::Unknown,
+        window_to: When::Unknown,
+        standing: Standing::Typical,
+        priority: 0,
+        note: String::new(),
+    };
+    let role = MachineRole {
+        id: Store::new_id(),
+        machine: machine.id,
+        kind: Kind::VideoCard,
+        name: String::new(),
+        required: true,
+        count: 1,
+        note: String::new(),
+    };
+    let mut change = Change::new("Log a card and a machine");
+    change.put(machine.clone()).put(role.clone());
+    let mut hand = sheet(&card, change);
+    hand.press("Plan it for a machine…");
+    press(&mut hand, "Front desk: Video card (free)");
+    let machine_now = |hand: &Hand| hand.window.state().session().unwrap().logbook.machine(machine.id).unwrap().clone();
+    assert_eq!(machine_now(&hand).placements[0].role, role.id);
+    press(&mut hand, "0050 is fitted now");
+    let now = machine_now(&hand);
+    assert!(now.placements.is_empty());
+    assert_eq!(
+        now.fitted().map(|fitting| (fitting.part, fitting.role)).collect::<Vec<_>>(),
+        [(card.id, Some(role.id))]
+    );
 }
 
 #[test]

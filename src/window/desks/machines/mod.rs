@@ -1,6 +1,6 @@
 //! Machines: how far each is, and why; and one machine's sheet.
 
-mod acts;
+pub mod acts;
 mod brief;
 mod gates;
 mod list;

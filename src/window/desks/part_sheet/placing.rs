@@ -2,10 +2,10 @@
 
 use egui::Ui;
 
-use super::about::{About, act_ui, put};
-use crate::record::{Change, Fitting, MachineFile, MachineId, PartFile, Placement, RoleId, Word};
-use crate::store::Store;
+use super::about::{About, act_ui};
+use crate::record::{MachineFile, MachineId, RoleId, Word};
 use crate::text;
+use crate::window::desks::machines::acts;
 use crate::window::outbox::Outbox;
 use crate::window::page::Page;
 use crate::window::widgets::{Pick, Picker, body, remark};
@@ -35,7 +35,7 @@ impl Placing {
                 ui.label(body(text!("Fitted in")));
                 machine_ui(ui, machine, outbox);
                 if act_ui(ui, text!("Take it out"), &text!("Take {tag} out", tag = about.tag())) {
-                    outbox.change(take_out(machine, about));
+                    outbox.change(acts::take_out(machine, about.file, about.view.today));
                 }
             }
             for machine in &planned {
@@ -45,10 +45,10 @@ impl Placing {
                 let role = plan.map(|plan| plan.role);
                 if fitted.is_none() && act_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = about.tag()))
                 {
-                    outbox.change(fit(machine, role, about));
+                    outbox.change(acts::fit(machine, role, about.file, about.view.today));
                 }
                 if act_ui(ui, text!("Not any more"), &text!("Plan {tag} no longer", tag = about.tag())) {
-                    outbox.change(unplan(machine, about.file));
+                    outbox.change(acts::unplan(machine, about.file));
                 }
             }
             if about.file.custody_now().is_at_hand() && !logbook.machines.is_empty() {
@@ -102,8 +102,8 @@ impl Placing {
             Some(Pick::One((machine, role))) => {
                 if let Some(machine) = about.view.logbook.machine(machine) {
                     outbox.change(match act {
-                        Act::Plan => plan(machine, role, about),
-                        Act::Fit => fit(machine, Some(role), about),
+                        Act::Plan => acts::plan(machine, role, about.file, about.view.today),
+                        Act::Fit => acts::fit(machine, Some(role), about.file, about.view.today),
                     });
                 }
                 self.choosing = None;
@@ -118,53 +118,4 @@ fn machine_ui(ui: &mut Ui, machine: &MachineFile, outbox: &mut Outbox) {
     if act_ui(ui, &machine.machine.name, &text!("Go to {machine}", machine = machine.machine.name)) {
         outbox.go(Page::Machine(machine.machine.id));
     }
-}
-
-fn plan(machine: &MachineFile, role: RoleId, about: &About<'_>) -> Change {
-    let name = text!("Plan {tag} for {machine}", tag = about.tag(), machine = machine.machine.name);
-    put(
-        name,
-        Placement {
-            id: Store::new_id(),
-            machine: machine.machine.id,
-            role,
-            part: about.part().id,
-            pinned: false,
-            planned: about.now(),
-            reason: String::new(),
-        },
-    )
-}
-
-fn unplan(machine: &MachineFile, part: &PartFile) -> Change {
-    let name = text!("Plan {tag} for {machine} no longer", tag = part.part.tag, machine = machine.machine.name);
-    let mut change = Change::new(name);
-    for plan in machine.placements.iter().filter(|plan| plan.part == part.part.id) {
-        change.remove(plan.id);
-    }
-    change
-}
-
-fn fit(machine: &MachineFile, role: Option<RoleId>, about: &About<'_>) -> Change {
-    let mut change = unplan(machine, about.file);
-    change.name = text!("Fit {tag} in {machine}", tag = about.tag(), machine = machine.machine.name);
-    change.put(Fitting {
-        id: Store::new_id(),
-        machine: machine.machine.id,
-        role,
-        part: about.part().id,
-        fitted: about.now(),
-        removed: None,
-        note: String::new(),
-    });
-    change
-}
-
-fn take_out(machine: &MachineFile, about: &About<'_>) -> Change {
-    let mut change =
-        Change::new(text!("Take {tag} out of {machine}", tag = about.tag(), machine = machine.machine.name));
-    for fitting in machine.fitted().filter(|fitting| fitting.part == about.part().id) {
-        change.put(Fitting { removed: Some(about.now()), ..fitting.clone() });
-    }
-    change
 }
