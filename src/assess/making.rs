@@ -42,7 +42,15 @@ pub enum TrueTo {
 /// A part's markings read together, in the order of [`PartFile::markings_now`].
 pub fn read(file: &PartFile, design: Option<&Design>) -> Joint {
     let texts: Vec<MarkingText> = file.markings_now().map(marking_text).collect();
-    joint(&texts, design.and_then(design_years))
+    joint(&texts, design.and_then(years_in_question))
+}
+
+/// As [`design_years`], but a design whose end nobody knows runs on: a later marking is not outside its years.
+fn years_in_question(design: &Design) -> Option<Span> {
+    let years = design_years(design)?;
+    let is_open = design.introduced.is_known() && !design.discontinued.is_known();
+    let end = Span::year(*crate::record::YEARS.end()).filter(|_| is_open);
+    Some(end.map_or(years, |end| Span { last: end.last, ..years }))
 }
 
 fn marking_text(marking: &Marking) -> MarkingText<'_> {
@@ -108,12 +116,13 @@ impl Making {
         }
         let joint = read(file, design);
         let ids: Vec<MarkingId> = file.markings_now().map(|marking| marking.id).collect();
+        let is_marked = joint.confidence.grade != Grade::None;
         Self {
-            span: joint.likely,
+            span: if is_marked { joint.likely } else { years },
             not_before: joint.not_before.map(|bound| bound.day),
             design_years: years,
             design_runs_on,
-            is_marked: joint.confidence.grade != Grade::None,
+            is_marked,
             outliers: joint.outliers.iter().map(|outlier| (ids[outlier.marking], outlier.weeks)).collect(),
             ambiguous: joint.confidence.ambiguous,
         }

@@ -83,6 +83,12 @@ fn a_design_whose_end_nobody_knows_runs_on() {
     let making = Making::of(&board_marked(&[]), Some(&design.design));
     assert_eq!(making.true_to(window("1997-01-01", "1998-12-31")), TrueTo::ByDesign { weeks: None });
     assert!(matches!(making.true_to(window("1990-01-01", "1991-12-31")), TrueTo::Apart { .. }));
+    // A marking two years after the introduction is no outlier of such a design, and says when this one was made.
+    let marked = Making::of(&board_marked(&[(Surface::Board, "1998-05-01")]), Some(&design.design));
+    assert!(marked.outliers.is_empty());
+    assert_eq!(marked.true_to(window("1998-01-01", "1998-12-31")), TrueTo::Comfortable);
+    let unreadable = Making::of(&board_marked(&[(Surface::Chip, "VLM-77X")]), Some(&design.design));
+    assert_eq!(unreadable.span, Some(window("1995-01-01", "1995-12-31")));
 }
 
 #[test]
