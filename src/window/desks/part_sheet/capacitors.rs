@@ -30,6 +30,7 @@ pub struct Capacitors {
 
 /// A look at the chosen positions, half typed.
 struct Look {
+    is_replacement: bool,
     state: CapacitorState,
     measured_uf: String,
     esr_mohm: String,
@@ -42,7 +43,15 @@ impl Look {
     fn new(is_replacement: bool) -> Self {
         let state = if is_replacement { CapacitorState::Sound } else { CapacitorState::NotLooked };
         let none = String::new;
-        Self { state, measured_uf: none(), esr_mohm: none(), leakage_ua: none(), replaced_by: none(), note: none() }
+        Self {
+            is_replacement,
+            state,
+            measured_uf: none(),
+            esr_mohm: none(),
+            leakage_ua: none(),
+            replaced_by: none(),
+            note: none(),
+        }
     }
 }
 
@@ -168,6 +177,9 @@ impl Capacitors {
         match read {
             Err(wrong) => wrong_ui(ui, &wrong),
             Ok(_) if nothing => wrong_ui(ui, text!("Say in what state they are now.")),
+            Ok(_) if look.is_replacement && look.replaced_by.trim().is_empty() => {
+                wrong_ui(ui, text!("Say what was fitted: value, voltage, series."));
+            }
             Ok(figures) if keep => {
                 let change = looked(about, &self.chosen, look, figures);
                 outbox.change(change);
