@@ -36,6 +36,7 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
     let size = settings::Settings::load(settings_folder.as_deref()).window;
     let viewport = egui::ViewportBuilder::default()
         .with_title("Benchwright")
+        .with_icon(icon())
         .with_app_id("benchwright")
         .with_inner_size(size)
         .with_min_inner_size([640.0, 480.0]);
@@ -50,4 +51,9 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
     };
     eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))
         .map_err(|error| anyhow::anyhow!("{}", crate::text!("No window could be opened: {error}", error = error)))
+}
+
+/// The window's icon; none where the picture in the program cannot be read.
+fn icon() -> egui::IconData {
+    eframe::icon_data::from_png_bytes(include_bytes!("../../packaging/icons/benchwright.png")).unwrap_or_default()
 }
