@@ -242,7 +242,7 @@ impl App {
             return;
         }
         match opened {
-            Ok(session) => {
+            Ok(mut session) => {
                 self.settings.opened(&session.folder);
                 self.keep_settings();
                 self.desks = Desks::default();

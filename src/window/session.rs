@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
 use chrono::NaiveDate;
 
@@ -23,14 +24,30 @@ pub struct Session {
     pub logbook: Arc<Logbook>,
     pub rules: Arc<Rules>,
     pub answers: Arc<Answers>,
-    pub index: PartIndex,
+    pub index: Arc<PartIndex>,
     /// Orders that the store has not answered yet.
     pending: usize,
     /// What went wrong while opening without keeping the logbook shut.
     troubles: Vec<String>,
     /// How many changes were refused.
     refusals: u32,
+    /// The newest revision; on show once what follows from it is worked out.
+    newest: Arc<Logbook>,
+    /// What is being worked out beside the window.
+    following: Option<Receiver<Following>>,
+    /// Has the window drawn again.
+    wake: Arc<dyn Fn() + Send + Sync>,
 }
+
+/// A revision with what follows from it.
+struct Following {
+    logbook: Arc<Logbook>,
+    answers: Arc<Answers>,
+    index: Arc<PartIndex>,
+}
+
+/// Up to this many parts, what follows from a change is worked out between two frames; above, beside the window.
+const PARTS_AT_ONCE: usize = 1_000;
 
 /// The trade's tables with the user's own over them; the shipped ones alone, and why, when those do not hold.
 fn rules(config_folder: Option<&Path>) -> (Rules, Vec<String>) {
@@ -87,14 +104,29 @@ impl Session {
         let rules = Arc::new(rules);
         let logbook = store.logbook();
         let answers = Arc::new(Answers::of(&logbook, &rules, today));
-        let index = PartIndex::default().next(&logbook, &answers);
+        let index = Arc::new(PartIndex::default().next(&logbook, &answers));
         let folder = store.folder().to_path_buf();
-        Self { store: Arc::new(store), folder, logbook, rules, answers, index, pending: 0, troubles, refusals: 0 }
+        Self {
+            store: Arc::new(store),
+            folder,
+            newest: Arc::clone(&logbook),
+            logbook,
+            rules,
+            answers,
+            index,
+            pending: 0,
+            troubles,
+            refusals: 0,
+            following: None,
+            wake: Arc::new(|| ()),
+        }
     }
 
-    /// Calls `wake` whenever the store has news.
-    pub fn on_news(&self, wake: impl Fn() + Send + 'static) {
-        self.store.on_event(wake);
+    /// Calls `wake` whenever the store has news, or what follows from them is worked out.
+    pub fn on_news(&mut self, wake: impl Fn() + Send + Sync + 'static) {
+        let wake: Arc<dyn Fn() + Send + Sync> = Arc::new(wake);
+        self.wake = Arc::clone(&wake);
+        self.store.on_event(move || wake());
     }
 
     /// What the logbook is called.
@@ -153,17 +185,53 @@ impl Session {
             self.pending = self.pending.saturating_sub(1);
             self.refusals += u32::from(matches!(event, Event::Refused { .. }));
             match event {
-                Event::Published { logbook, .. } => self.logbook = logbook,
+                Event::Published { logbook, .. } => self.newest = logbook,
                 Event::Refused { name, error } if name.is_empty() => notices.push(error.to_string()),
                 Event::Refused { name, error } => {
                     notices.push(text!("“{name}” was not written. {error}", name = name, error = error));
                 }
             }
         }
-        if self.logbook.revision != self.answers.revision || today != self.answers.today {
-            self.answers = Arc::new(self.answers.next(&self.logbook, &self.rules, today));
-            self.index = self.index.next(&self.logbook, &self.answers);
-        }
+        self.follow(today);
         notices
+    }
+
+    /// Puts the newest revision on show with what follows from it.
+    fn follow(&mut self, today: NaiveDate) {
+        if let Some(following) = &self.following {
+            match following.try_recv() {
+                Ok(followed) => self.show(followed),
+                Err(TryRecvError::Empty) => return,
+                Err(TryRecvError::Disconnected) => self.following = None,
+            }
+        }
+        if self.newest.revision == self.answers.revision && today == self.answers.today {
+            return;
+        }
+        let (logbook, answers) = (Arc::clone(&self.newest), Arc::clone(&self.answers));
+        let (rules, index) = (Arc::clone(&self.rules), Arc::clone(&self.index));
+        let work = move || {
+            let answers = Arc::new(answers.next(&logbook, &rules, today));
+            let index = Arc::new(index.next(&logbook, &answers));
+            Following { logbook, answers, index }
+        };
+        if self.newest.parts.len() <= PARTS_AT_ONCE {
+            self.show(work());
+            return;
+        }
+        let (send, receive) = channel();
+        let wake = Arc::clone(&self.wake);
+        self.following = Some(receive);
+        std::thread::spawn(move || {
+            // The window may be gone by now: then nobody wants it.
+            let _ = send.send(work());
+            wake();
+        });
+    }
+
+    fn show(&mut self, followed: Following) {
+        let Following { logbook, answers, index } = followed;
+        (self.logbook, self.answers, self.index) = (logbook, answers, index);
+        self.following = None;
     }
 }
