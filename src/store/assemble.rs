@@ -49,8 +49,10 @@ fn index<F, O>(files: &[F], key: impl Fn(&F) -> Id<O>) -> HashMap<Id<O>, usize> 
     files.iter().enumerate().map(|(at, file)| (key(file), at)).collect()
 }
 
-/// Sorts by moment, oldest first; the key settles what no moment tells.
-fn sort<T>(list: &mut [T], moment: impl Fn(&T) -> Moment, id: impl Fn(&T) -> uuid::Uuid) {
+/// Sorts by moment, oldest first; the key settles what no moment tells. Tens of thousands of lists hold one record or
+/// two: each gives back the room it grew into.
+fn sort<T>(list: &mut Vec<T>, moment: impl Fn(&T) -> Moment, id: impl Fn(&T) -> uuid::Uuid) {
+    list.shrink_to_fit();
     if list.len() > 1 {
         list.sort_by_key(|record| (moment(record).order(), id(record)));
     }
