@@ -86,8 +86,10 @@ impl Scheme {
         const BOARDS: Source = Source::published("blog.epectec.com, PCB markings; pcbdesignschool.com (2011-11-05)");
         match self {
             Self::WrittenDay | Self::WrittenWeek => WRITTEN,
-            // IEC 60062 names a four-digit code of year and week.
-            Self::YearWeek => Source::published("IEC 60062, four-digit form, as given by primidi.com"),
+            // IEC 60062 names a four-digit code; that it is this one is from memory.
+            Self::YearWeek => {
+                Source::published("primidi.com (1208 is week 8 of 2012); from memory: the four-digit form of IEC 60062")
+            }
             Self::WeekYear | Self::MonthYear | Self::YearMonthDay => BOARDS,
             Self::DigitWeek | Self::DigitMonthDay => RELAY,
             Self::YearMonth => Source::published("ref.gs1.org, EANCOM 1997 CL23"),
