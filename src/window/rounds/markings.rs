@@ -187,7 +187,9 @@ fn reading_ui(ui: &mut Ui, typed: &mut Typed, kept: &Kept) {
     ui.horizontal_wrapped(|ui| {
         ui.label(strong(days_text(best.span)));
         ui.label(body(best.scheme.to_string()));
+        let source = text!("Source: {source}", source = best.scheme.source().said());
         ui.label(remark(ui, best.why.to_string()));
+        ui.label(remark(ui, source));
         if settled {
             mark_ui(ui, Mark::Done, tokens.gate_passed);
             ui.label(body(text!("settled by you")));
@@ -227,7 +229,8 @@ fn reading_button(ui: &mut Ui, typed: &mut Typed, reading: &Reading) {
     let words = format!("{}: {}", years_text(reading.span), reading.scheme);
     let button = Button::new(RichText::new(&words).font(TextRole::Small.font())).min_size(vec2(0.0, 7.0 * GRID));
     let name = text!("Settle {text} as {reading}", text = typed.text.trim(), reading = words);
-    if ui.add(button).on_hover_text(reading.why.to_string()).accessible_name(name).clicked() {
+    let hint = format!("{}. {}", reading.why, text!("Source: {source}", source = reading.scheme.source().said()));
+    if ui.add(button).on_hover_text(hint).accessible_name(name).clicked() {
         typed.scheme = stored(reading.scheme);
     }
 }
