@@ -84,3 +84,10 @@ pub struct DesignFile {
     pub connectors: Vec<DesignConnector>,
     pub figures: Vec<DesignFigure>,
 }
+
+impl DesignFile {
+    /// A design that nothing hangs on yet.
+    pub fn new(design: Design) -> Self {
+        Self { design, connectors: Vec::new(), figures: Vec::new() }
+    }
+}

@@ -142,6 +142,22 @@ pub struct MachineFile {
 }
 
 impl MachineFile {
+    /// A machine that nothing hangs on yet.
+    pub fn new(machine: Machine) -> Self {
+        Self {
+            machine,
+            roles: Vec::new(),
+            placements: Vec::new(),
+            fittings: Vec::new(),
+            power_ons: Vec::new(),
+            proofs: Vec::new(),
+            readings: Vec::new(),
+            cases: Vec::new(),
+            photos: Vec::new(),
+            attachments: Vec::new(),
+        }
+    }
+
     /// Fittings that hold now.
     pub fn fitted(&self) -> impl Iterator<Item = &Fitting> {
         self.fittings.iter().filter(|fitting| fitting.removed.is_none())

@@ -130,7 +130,7 @@ impl Records {
         file(part_files, &mut parts, &at, |one| one.part, |file| &mut file.attachments);
         parts.iter_mut().for_each(sort_part);
 
-        let mut machines = sorted(machine, |machine: &Machine| machine.id, empty_machine);
+        let mut machines = sorted(machine, |machine: &Machine| machine.id, MachineFile::new);
         let at = index(&machines, |file| file.machine.id);
         file(role, &mut machines, &at, |one| Some(one.machine), |file| &mut file.roles);
         file(placement, &mut machines, &at, |one| Some(one.machine), |file| &mut file.placements);
@@ -153,11 +153,7 @@ impl Records {
             sort(&mut file.attachments, |one| one.added, |one| one.id.uuid());
         }
 
-        let mut designs = sorted(
-            design,
-            |design: &Design| design.id,
-            |design| DesignFile { design, connectors: Vec::new(), figures: Vec::new() },
-        );
+        let mut designs = sorted(design, |design: &Design| design.id, DesignFile::new);
         let at = index(&designs, |file| file.design.id);
         file(design_connector, &mut designs, &at, |one| Some(one.design), |file| &mut file.connectors);
         file(design_figure, &mut designs, &at, |one| Some(one.design), |file| &mut file.figures);
@@ -215,19 +211,4 @@ fn sort_machine(file: &mut MachineFile) {
     sort(&mut file.cases, |one| one.case.opened, |one| one.case.id.uuid());
     sort(&mut file.photos, |one| one.photo.added, |one| one.photo.id.uuid());
     sort(&mut file.attachments, |one| one.added, |one| one.id.uuid());
-}
-
-fn empty_machine(machine: Machine) -> MachineFile {
-    MachineFile {
-        machine,
-        roles: Vec::new(),
-        placements: Vec::new(),
-        fittings: Vec::new(),
-        power_ons: Vec::new(),
-        proofs: Vec::new(),
-        readings: Vec::new(),
-        cases: Vec::new(),
-        photos: Vec::new(),
-        attachments: Vec::new(),
-    }
 }

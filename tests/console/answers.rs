@@ -4,112 +4,31 @@ use benchwright::record::*;
 use benchwright::store::Store;
 use serde_json::json;
 
+use crate::records::{self, moment, part, place, role, when};
 use crate::{json, reason, text};
 
 const ON: &[&str] = &["--on", "2026-06-01"];
-
-fn at(on: &str) -> Moment {
-    Moment { on: on.parse().unwrap(), sequence: 0 }
-}
-
-fn part(tag: &str, kind: Kind, name: &str) -> Part {
-    Part {
-        id: Store::new_id(),
-        tag: tag.to_owned(),
-        kind,
-        design: None,
-        name: name.to_owned(),
-        serial: "S-1".to_owned(),
-        originality: Originality::Unstated,
-        lot: None,
-        price_cents: None,
-        acquired: When::Unknown,
-        place: None,
-        inside: None,
-        quarantine: String::new(),
-        quarantined: When::Unknown,
-        note: String::new(),
-    }
-}
 
 /// A board with a leaked cell, dated by a sticker, planned for a machine with a supply's role still empty.
 fn workshop() -> (tempfile::TempDir, String) {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("attic.logbook");
-    let keeper = Workshop {
-        id: Store::new_id(),
-        name: "Attic".to_owned(),
-        keeper: "Ida".to_owned(),
-        currency: "EUR".to_owned(),
-        note: String::new(),
-    };
-    let store = Store::create(&path, keeper).unwrap();
+    let store = Store::create(&path, records::workshop("Attic")).unwrap();
     let mut change = Change::new("Log part 0042");
-    let shelf = Place { id: Store::new_id(), within: None, name: "Shelf 2".to_owned(), note: String::new() };
+    let shelf = place("Shelf 2", None);
     let board = Part { place: Some(shelf.id), ..part("0042", Kind::Mainboard, "Nordkamp NB-4") };
     let badge = part("0043", Kind::Case, "Nordkamp case");
-    let finding = Finding {
-        id: Store::new_id(),
-        part: board.id,
-        what: "cell-leaked".to_owned(),
-        place_on_part: "by the keyboard port".to_owned(),
-        source: FindingSource::Hand,
-        question: String::new(),
-        note: String::new(),
-    };
-    let look = Look {
-        id: Store::new_id(),
-        finding: finding.id,
-        looked: at("2026-05-01"),
-        state: FindingState::Open,
-        severity: Severity::Grave,
-        share_percent: None,
-        again_by: When::Unknown,
-        reason: String::new(),
-        survey: None,
-        work: None,
-    };
-    let marking = Marking {
-        id: Store::new_id(),
-        part: board.id,
-        read: at("2026-05-01"),
-        surface: Surface::Sticker,
-        place_on_part: String::new(),
-        text: "1998-03-06".to_owned(),
-        from_factory: FromFactory::Yes,
-        scheme: String::new(),
-        supersedes: None,
-        note: String::new(),
-    };
-    let machine = Machine {
-        id: Store::new_id(),
-        name: "Orla".to_owned(),
-        purpose: String::new(),
-        window_from: "1997".parse().unwrap(),
-        window_to: "1999".parse().unwrap(),
-        standing: Standing::Typical,
-        priority: 1,
-        note: String::new(),
-    };
-    let role = |kind| Role {
-        id: Store::new_id(),
-        machine: machine.id,
-        kind,
-        name: String::new(),
-        required: true,
-        count: 1,
-        note: String::new(),
-    };
-    let (of_board, of_supply) = (role(Kind::Mainboard), role(Kind::PowerSupply));
-    let plan = Placement {
-        id: Store::new_id(),
-        machine: machine.id,
-        role: of_board.id,
-        part: board.id,
-        pinned: false,
-        planned: at("2026-05-02"),
-        reason: String::new(),
-    };
+    let finding =
+        Finding { place_on_part: "by the keyboard port".to_owned(), ..records::finding(board.id, "cell-leaked") };
+    let seen = moment("2026-05-01");
+    let look = records::look(finding.id, seen, FindingState::Open, Severity::Grave);
+    let marking =
+        Marking { from_factory: FromFactory::Yes, ..records::marking(board.id, seen, Surface::Sticker, "1998-03-06") };
+    let machine =
+        Machine { window_from: when("1997"), window_to: when("1999"), priority: 1, ..records::machine("Orla") };
+    let of_board = role(machine.id, Kind::Mainboard);
+    let of_supply = role(machine.id, Kind::PowerSupply);
+    let plan = records::placement(machine.id, of_board.id, board.id, moment("2026-05-02"));
     change.put(shelf).put(board).put(badge).put(machine).put(of_board).put(of_supply);
     change.put(plan).put(marking).put(finding).put(look);
     store.write(change).unwrap();

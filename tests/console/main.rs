@@ -7,6 +7,8 @@ mod invented;
 mod logbooks;
 mod pictures;
 mod readings;
+#[path = "../support/records.rs"]
+mod records;
 mod sample;
 
 use std::process::{Command, Output};

@@ -6,4 +6,6 @@ mod capacitor_phrases;
 mod catalogue;
 mod floors;
 mod lives;
+#[path = "../support/records.rs"]
+mod records;
 mod rules;

@@ -1,29 +1,13 @@
 //! Photographs and attached files are copied in under their content's hash.
 
-use benchwright::record::{Attachment, AttachmentKind, Moment, Photo, PhotoView, When};
+use benchwright::record::{Attachment, AttachmentKind, Moment};
 use benchwright::store::{FileSource, StoreError};
 
+use crate::records::photo;
 use crate::support::{fresh, id};
 
 /// SHA-256 of "abc". Source: FIPS 180-4 example, NIST "SHA-256 Example (One Block)".
 const ABC: &str = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
-
-fn photo(content: &str, extension: &str) -> Photo {
-    Photo {
-        id: id(),
-        part: None,
-        machine: None,
-        lot: None,
-        content: content.into(),
-        extension: extension.into(),
-        width_px: 1,
-        height_px: 1,
-        added: Moment::default(),
-        taken: When::Unknown,
-        view: PhotoView::Overview,
-        caption: String::new(),
-    }
-}
 
 #[test]
 fn a_photograph_is_kept_under_its_hash_whether_it_comes_as_a_file_or_as_bytes() {

@@ -9,6 +9,8 @@ mod files;
 mod invent;
 mod lives;
 mod property;
+#[path = "../support/records.rs"]
+mod records;
 mod refusals;
 mod support;
 mod tables;

@@ -1,11 +1,9 @@
 //! A change that does not hold is refused with what and where, and nothing of it is written.
 
-use benchwright::record::{
-    Capacitor, CapacitorState, Change, Design, DesignConnector, Dielectric, Entry, Kind, Moment, Mounting, Reading,
-    Role, Side, When,
-};
+use benchwright::record::{Capacitor, CapacitorState, Change, Entry, Kind, PartId, Side, When};
 use benchwright::store::{Refusal, Store, StoreError};
 
+use crate::records;
 use crate::support::{fitting, fresh, id, machine, moment, part, place, put};
 
 fn refusal(outcome: Result<(), StoreError>) -> Refusal {
@@ -23,25 +21,8 @@ fn refused(store: &Store, entry: impl Into<Entry>, words: &[&str]) {
     }
 }
 
-fn capacitor(board: benchwright::record::PartId) -> Capacitor {
-    Capacitor {
-        id: id(),
-        part: board,
-        designator: "C12".into(),
-        place_on_part: String::new(),
-        capacitance_uf: Some(1000.0),
-        voltage_v: Some(6.3),
-        temperature_c: Some(105.0),
-        diameter_mm: Some(8.0),
-        height_mm: None,
-        pitch_mm: None,
-        dielectric: Dielectric::WetAluminium,
-        mounting: Mounting::Radial,
-        series: String::new(),
-        polarity: String::new(),
-        logged: moment("2024"),
-        state: CapacitorState::Sound,
-    }
+fn capacitor(board: PartId) -> Capacitor {
+    records::capacitor(board, "C12", moment("2024"), CapacitorState::Sound)
 }
 
 #[test]
@@ -63,40 +44,12 @@ fn figures_that_cannot_be_are_named_with_their_record_and_bounds() {
         let capacitor = Capacitor { capacitance_uf: Some(bad), ..capacitor(board.id) };
         refused(&store, capacitor, &["capacitor of part 0042", "capacitance_uf", "above 0"]);
     }
-    let reading = |value| Reading {
-        id: id(),
-        part: Some(board.id),
-        machine: None,
-        measured: moment("2024"),
-        quantity: "+5 V rail".into(),
-        value,
-        unit: "V".into(),
-        condition: String::new(),
-        who: String::new(),
-        supersedes: None,
-        note: String::new(),
-    };
+    let reading = |value| records::reading(board.id, moment("2024"), "+5 V rail", value, "V");
     refused(&store, reading(f64::NAN), &["reading of part 0042", "value"]);
     put(&store, "Reading", reading(-12.1)).unwrap();
-    let design = Design {
-        id: id(),
-        kind: Kind::Mainboard,
-        maker: "Nordkamp".into(),
-        model: "NB-4".into(),
-        revision: String::new(),
-        introduced: When::Unknown,
-        discontinued: When::Unknown,
-        note: String::new(),
-    };
+    let design = records::design(Kind::Mainboard, "Nordkamp", "NB-4");
     put(&store, "Design", design.clone()).unwrap();
-    let connector = DesignConnector {
-        id: id(),
-        design: design.id,
-        side: Side::Offers,
-        connector: "isa_16".into(),
-        count: 0,
-        note: String::new(),
-    };
+    let connector = records::connector(design.id, Side::Offers, "isa_16", 0);
     refused(&store, connector, &["design connector of design NB-4", "count", "1 to 10000"]);
 }
 
@@ -184,7 +137,7 @@ fn a_part_is_fitted_in_one_machine_at_a_time() {
     store.write(change).unwrap();
     refused(&store, fitting(lab.id, fan.id), &["part 0042", "Front desk"]);
     let mut out = first.clone();
-    out.removed = Some(Moment { on: "2024-04".parse().unwrap(), sequence: 0 });
+    out.removed = Some(moment("2024-04"));
     assert!(matches!(refusal(put(&store, "Remove", out.clone())), Refusal::RemovedBeforeFitted { .. }));
     out.removed = Some(moment("2024-06"));
     // Out of one and into the other in one go, in either order of steps.
@@ -199,15 +152,7 @@ fn a_role_is_filled_in_its_own_machine() {
     let (_folder, store) = fresh();
     let (desk, lab) = (machine("Front desk"), machine("Laboratory"));
     let fan = part("0042", Kind::Fan);
-    let role = Role {
-        id: id(),
-        machine: desk.id,
-        kind: Kind::Fan,
-        name: String::new(),
-        required: true,
-        count: 1,
-        note: String::new(),
-    };
+    let role = records::role(desk.id, Kind::Fan);
     let mut wrong = fitting(lab.id, fan.id);
     wrong.role = Some(role.id);
     let mut change = Change::new("Roles");

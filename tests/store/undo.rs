@@ -4,7 +4,8 @@ use benchwright::record::{Change, FindingState, Kind, Reading};
 use benchwright::store::{Store, StoreError};
 
 use crate::invent::Chance;
-use crate::support::{assert_same, finding, fresh, id, look, machine, moment, part, place, put};
+use crate::records;
+use crate::support::{assert_same, finding, fresh, look, machine, moment, part, place, put};
 
 #[test]
 fn undo_takes_a_whole_change_back_and_redo_writes_it_again() {
@@ -92,19 +93,7 @@ fn a_figure_comes_back_from_the_history_bit_for_bit() {
     while readings.len() < 3000 {
         let value = f64::from_bits(chance.next());
         if value.is_finite() && value.abs() < 1e12 {
-            readings.push(Reading {
-                id: id(),
-                part: Some(board.id),
-                machine: None,
-                measured: moment("2024"),
-                quantity: "rail".into(),
-                value,
-                unit: "V".into(),
-                condition: String::new(),
-                who: String::new(),
-                supersedes: None,
-                note: String::new(),
-            });
+            readings.push(records::reading(board.id, moment("2024"), "rail", value, "V"));
         }
     }
     let (mut change, mut removal) = (Change::new("Measure"), Change::new("Remove"));

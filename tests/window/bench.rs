@@ -1,37 +1,16 @@
 //! The Bench: what comes first, and work that is done with its evidence.
 
-use benchwright::record::{
-    Change, Finding, FindingSource, FindingState, Kind, Look, Moment, Part, Severity, When, WorkState,
-};
-use benchwright::store::Store;
+use benchwright::record::{Change, FindingState, Kind, Part, Severity, WorkState};
 use egui_kittest::kittest::Queryable;
 
 use crate::hand::{Hand, part};
+use crate::records::{self, moment};
 
 const SIZE: [f32; 2] = [1280.0, 800.0];
 
 fn find(change: &mut Change, part: &Part, what: &str, severity: Severity) {
-    let finding = Finding {
-        id: Store::new_id(),
-        part: part.id,
-        what: what.to_owned(),
-        place_on_part: String::new(),
-        source: FindingSource::Hand,
-        question: String::new(),
-        note: String::new(),
-    };
-    let look = Look {
-        id: Store::new_id(),
-        finding: finding.id,
-        looked: Moment { on: "2026-03-01".parse().unwrap(), sequence: 0 },
-        state: FindingState::Open,
-        severity,
-        share_percent: None,
-        again_by: When::Unknown,
-        reason: String::new(),
-        survey: None,
-        work: None,
-    };
+    let finding = records::finding(part.id, what);
+    let look = records::look(finding.id, moment("2026-03-01"), FindingState::Open, severity);
     change.put(finding).put(look);
 }
 

@@ -3,10 +3,7 @@
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
-use benchwright::record::{
-    Change, Id, Kind, Marking, Moment, Originality, Part, Place, PlaceId, Surface, When, Workshop,
-};
-use benchwright::record::{FromFactory, PartId, Photo, PhotoView};
+use benchwright::record::{Change, Marking, Part, PartId, Photo, Surface};
 use benchwright::store::{Kept, Store};
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
@@ -14,6 +11,9 @@ use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use tempfile::TempDir;
+
+use crate::records::{self, moment};
+pub use crate::records::{part, place};
 
 /// A window with the folder that holds its logbook and its settings.
 pub struct Hand {
@@ -28,60 +28,12 @@ fn today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 3, 14).unwrap()
 }
 
-pub fn part(tag: &str, kind: Kind, name: &str) -> Part {
-    Part {
-        id: Store::new_id(),
-        tag: tag.to_owned(),
-        kind,
-        design: None,
-        name: name.to_owned(),
-        serial: String::new(),
-        originality: Originality::Unstated,
-        lot: None,
-        price_cents: None,
-        acquired: When::Unknown,
-        place: None,
-        inside: None,
-        quarantine: String::new(),
-        quarantined: When::Unknown,
-        note: String::new(),
-    }
-}
-
-pub fn place(name: &str, within: Option<PlaceId>) -> Place {
-    Place { id: Store::new_id(), within, name: name.to_owned(), note: String::new() }
-}
-
 pub fn marking(part: PartId, text: &str) -> Marking {
-    Marking {
-        id: Store::new_id(),
-        part,
-        read: Moment { on: "2026-03-01".parse().unwrap(), sequence: 0 },
-        surface: Surface::Sticker,
-        place_on_part: String::new(),
-        text: text.to_owned(),
-        from_factory: FromFactory::Unknown,
-        scheme: String::new(),
-        supersedes: None,
-        note: String::new(),
-    }
+    records::marking(part, moment("2026-03-01"), Surface::Sticker, text)
 }
 
 pub fn photo_of(part: &Part, kept: &Kept, [width_px, height_px]: [u32; 2]) -> Photo {
-    Photo {
-        id: Store::new_id(),
-        part: Some(part.id),
-        machine: None,
-        lot: None,
-        content: kept.content.clone(),
-        extension: kept.extension.clone(),
-        width_px,
-        height_px,
-        added: Moment::default(),
-        taken: When::Unknown,
-        view: PhotoView::Overview,
-        caption: String::new(),
-    }
+    Photo { part: Some(part.id), width_px, height_px, ..records::photo(&kept.content, &kept.extension) }
 }
 
 impl Hand {
@@ -95,14 +47,7 @@ impl Hand {
     pub fn on(change: Change, size: [f32; 2]) -> Self {
         let folder = tempfile::tempdir().unwrap();
         let logbook = folder.path().join("trial.logbook");
-        let workshop = Workshop {
-            id: Id::from_uuid(uuid::Uuid::now_v7()),
-            name: "Trial workshop".to_owned(),
-            keeper: String::new(),
-            currency: "EUR".to_owned(),
-            note: String::new(),
-        };
-        let store = Store::create(&logbook, workshop).unwrap();
+        let store = Store::create(&logbook, records::workshop("Trial workshop")).unwrap();
         if !change.is_empty() {
             store.write(change).unwrap();
         }

@@ -1,15 +1,15 @@
 //! Intake, driven as by a hand: by keyboard through the fast lane, and the whole round.
 
 use benchwright::record::{
-    CapacitorState, Change, Given, Hold, Id, Kind, Lot, Originality, PartFile, PhotoView, Severity, Side, When,
+    CapacitorState, Change, Design, Given, Hold, Kind, Lot, Originality, PartFile, PhotoView, Severity, Side, When,
 };
-use benchwright::store::Store;
 use benchwright::window::page::Page;
 use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, part, place};
+use crate::records;
 
 const SIZE: [f32; 2] = [1280.0, 800.0];
 
@@ -245,23 +245,12 @@ fn number_keys_and_arrows_answer_the_survey() {
 #[test]
 fn a_known_design_and_lot_are_chosen_by_a_few_letters() {
     let mut change = Change::new("Start");
-    let lot = Lot {
-        id: Id::from_uuid(uuid::Uuid::now_v7()),
-        name: "Harbour fair".to_owned(),
-        acquired: When::Year(2025),
-        source: "a table by the door".to_owned(),
-        price_cents: None,
-        note: String::new(),
-    };
-    let design = benchwright::record::Design {
-        id: Store::new_id(),
-        kind: Kind::SoundCard,
-        maker: "Larkspur".to_owned(),
-        model: "Chord 16".to_owned(),
-        revision: String::new(),
+    let lot =
+        Lot { acquired: When::Year(2025), source: "a table by the door".to_owned(), ..records::lot("Harbour fair") };
+    let design = Design {
         introduced: When::Year(1993),
         discontinued: When::Year(1995),
-        note: String::new(),
+        ..records::design(Kind::SoundCard, "Larkspur", "Chord 16")
     };
     let (lot_id, design_id) = (lot.id, design.id);
     change.put(lot).put(design);

@@ -1,24 +1,21 @@
 //! Machines: a brief, roles, a part planned and fitted, and what the gates then say.
 
-use benchwright::record::{Change, Kind, Machine, PowerOnResult, Role as MachineRole, Standing};
-use benchwright::store::Store;
+use benchwright::record::{Change, Kind, Machine, PowerOnResult};
 use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, part};
+use crate::records::{self, when};
 
 const SIZE: [f32; 2] = [1280.0, 1600.0];
 
 fn machine() -> Machine {
     Machine {
-        id: Store::new_id(),
-        name: "The reading room".to_owned(),
         purpose: "Visitors leaf through a catalogue".to_owned(),
-        window_from: "1994".parse().unwrap(),
-        window_to: "1996".parse().unwrap(),
-        standing: Standing::Typical,
+        window_from: when("1994"),
+        window_to: when("1996"),
         priority: 1,
-        note: String::new(),
+        ..records::machine("The reading room")
     }
 }
 
@@ -26,15 +23,7 @@ fn machine() -> Machine {
 fn hand() -> Hand {
     let mut change = Change::new("Start a machine");
     let machine = machine();
-    let role = MachineRole {
-        id: Store::new_id(),
-        machine: machine.id,
-        kind: Kind::Mainboard,
-        name: String::new(),
-        required: true,
-        count: 1,
-        note: String::new(),
-    };
+    let role = records::role(machine.id, Kind::Mainboard);
     change.put(machine).put(role).put(part("0042", Kind::Mainboard, "Veltrane board"));
     let mut hand = Hand::on(change, SIZE);
     on_machines(&mut hand);

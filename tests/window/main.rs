@@ -7,6 +7,8 @@ mod hand;
 mod intake;
 mod machines;
 mod part_sheet;
+#[path = "../support/records.rs"]
+mod records;
 mod rounds;
 mod shelf;
 mod shell;

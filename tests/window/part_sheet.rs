@@ -1,10 +1,8 @@
 //! The part sheet: facts changed where they stand, observations that supersede, work with evidence, changes of hands.
 
 use benchwright::record::{
-    CapacitorState, Change, Custody, FindingState, Kind, Machine, Part, PartFile, PartId, ProofResult,
-    Role as MachineRole, Standing, When, WorkState,
+    CapacitorState, Change, Custody, FindingState, Kind, Part, PartFile, PartId, ProofResult, WorkState,
 };
-use benchwright::store::Store;
 use benchwright::trade::Span;
 use benchwright::window::page::Page;
 use chrono::NaiveDate;
@@ -13,6 +11,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, marking, part, place};
+use crate::records;
 
 /// High enough for the whole page: a hand presses only what is in sight.
 const WHOLE: [f32; 2] = [1280.0, 4000.0];
@@ -291,25 +290,8 @@ fn capacitors_are_logged_as_a_group_and_replacing_the_bad_ones_confirms_the_find
 #[test]
 fn a_part_is_planned_for_a_machine_and_fitted_from_its_own_sheet() {
     let card = part("0050", Kind::VideoCard, "Sorrel card");
-    let machine = Machine {
-        id: Store::new_id(),
-        name: "Front desk".to_owned(),
-        purpose: String::new(),
-        window_from: When::Unknown,
-        window_to: When::Unknown,
-        standing: Standing::Typical,
-        priority: 0,
-        note: String::new(),
-    };
-    let role = MachineRole {
-        id: Store::new_id(),
-        machine: machine.id,
-        kind: Kind::VideoCard,
-        name: String::new(),
-        required: true,
-        count: 1,
-        note: String::new(),
-    };
+    let machine = records::machine("Front desk");
+    let role = records::role(machine.id, Kind::VideoCard);
     let mut change = Change::new("Log a card and a machine");
     change.put(machine.clone()).put(role.clone());
     let mut hand = sheet(&card, change);

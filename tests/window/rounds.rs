@@ -2,10 +2,9 @@
 
 use benchwright::assess::findings::after_survey;
 use benchwright::record::{
-    CapacitorState, Dielectric, Entry, FindingState, Given, Kind, PartFile, Severity, Survey, When,
+    Answer, CapacitorState, Dielectric, Entry, FindingState, Given, Kind, Moment, PartFile, Severity, Survey, When,
 };
 use benchwright::rules::Rules;
-use benchwright::store::Store;
 use benchwright::window::rounds::{CapacitorsRound, MarkingsRound, SurveyRound, add_entries};
 use benchwright::window::theme;
 use egui::accesskit::Role;
@@ -14,6 +13,7 @@ use egui_kittest::kittest::Queryable;
 use uuid::Uuid;
 
 use crate::hand::{marking, part};
+use crate::records;
 
 const DAY: &str = "2026-03-14";
 
@@ -55,24 +55,12 @@ fn surveyed(rules: &Rules) -> (PartFile, Survey) {
     let mut file = PartFile::new(part("0042", Kind::Mainboard, ""));
     let mut survey = SurveyRound::default().survey(file.part.id, rules, Kind::Mainboard, day(), "", "");
     assert_eq!(survey, None, "a round in which nothing was looked at is no survey");
-    let given = Given::Is("leaking".to_owned());
-    let answer = benchwright::record::Answer {
-        question: "clock-supply".to_owned(),
-        given,
+    let answer = Answer {
         place_on_part: "top left".to_owned(),
-        note: String::new(),
-        figure: None,
+        ..records::answer("clock-supply", Given::Is("leaking".to_owned()))
     };
-    let survey = survey.get_or_insert(Survey {
-        id: Store::new_id(),
-        part: file.part.id,
-        looked: benchwright::record::Moment { on: day(), sequence: 1 },
-        who: String::new(),
-        why: String::new(),
-        supersedes: None,
-        note: String::new(),
-        answers: vec![answer],
-    });
+    let looked = Moment { on: day(), sequence: 1 };
+    let survey = survey.get_or_insert(records::survey(file.part.id, looked, vec![answer]));
     let mut ids = Uuid::now_v7;
     let follows = after_survey(&file, survey, rules, &mut ids);
     let survey = survey.clone();

@@ -8,6 +8,7 @@ use benchwright::assess::{Task, TaskKey, Totals};
 use benchwright::record::*;
 
 use super::support::*;
+use crate::records;
 
 fn titles(tasks: &[Task]) -> Vec<&str> {
     tasks.iter().map(Task::title).collect()
@@ -174,14 +175,8 @@ fn failed_work_stays_until_it_is_settled() {
 fn a_part_lent_out_waits_and_a_part_sold_asks_for_nothing() {
     let event = |number, act, sequence| CustodyEvent {
         id: id(number),
-        part: id(1),
-        happened: at("2026-02-01", sequence),
-        act,
         party: "Tom".to_owned(),
-        until: When::Unknown,
-        price_cents: None,
-        condition: String::new(),
-        note: String::new(),
+        ..records::custody(id(1), at("2026-02-01", sequence), act)
     };
     let mut board = leaking_board();
     board.custody.push(event(90, CustodyAct::Lent, 20));

@@ -4,6 +4,7 @@ use benchwright::assess::{Answers, Gate, GateState, MachineAnswers, Next, Reason
 use benchwright::record::*;
 
 use super::support::*;
+use crate::records;
 
 const TODAY: &str = "2026-06-01";
 const WELL: [(&str, &str); 2] = [("cell", "sound"), ("capacitors", "sound")];
@@ -228,20 +229,7 @@ fn papers_are_the_last_gate_and_then_it_is_ready() {
     assert_eq!(machine.readiness.gates[5].reasons.len(), 4, "three for the board, one for the supply");
     assert!(matches!(workshop.next(), Some(Next::File { .. })));
     let photo = |number, part| PhotoFile {
-        photo: Photo {
-            id: id(number),
-            part: Some(id(part)),
-            machine: None,
-            lot: None,
-            content: String::new(),
-            extension: "jpg".to_owned(),
-            width_px: 1,
-            height_px: 1,
-            added: at("2026-05-04", 50),
-            taken: When::Unknown,
-            view: PhotoView::Settings,
-            caption: String::new(),
-        },
+        photo: Photo { id: id(number), part: Some(id(part)), view: PhotoView::Settings, ..records::photo("", "jpg") },
         marks: Vec::new(),
     };
     workshop.board.photos.push(photo(62, 1));

@@ -7,12 +7,14 @@ use benchwright::rules::Rules;
 use chrono::NaiveDate;
 use uuid::Uuid;
 
+use crate::records::{self, when};
+
 pub fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()
 }
 
 pub fn at(on: &str, sequence: u32) -> Moment {
-    Moment { on: on.parse().unwrap(), sequence }
+    Moment { on: when(on), sequence }
 }
 
 /// Keys that count up from 1; keys of one test are apart by their first number.
@@ -46,23 +48,8 @@ pub fn rules_of(tables: &str) -> Rules {
 }
 
 pub fn part(number: u128, tag: &str, kind: Kind) -> PartFile {
-    PartFile::new(Part {
-        id: id(number),
-        tag: tag.to_owned(),
-        kind,
-        design: None,
-        name: format!("Velmar {}", kind.label().to_lowercase()),
-        serial: String::new(),
-        originality: Originality::Unstated,
-        lot: None,
-        price_cents: None,
-        acquired: When::Unknown,
-        place: None,
-        inside: None,
-        quarantine: String::new(),
-        quarantined: When::Unknown,
-        note: String::new(),
-    })
+    let name = format!("Velmar {}", kind.label().to_lowercase());
+    PartFile::new(Part { id: id(number), ..records::part(tag, kind, &name) })
 }
 
 pub fn answer(question: &str, given: &str) -> Answer {
@@ -72,95 +59,33 @@ pub fn answer(question: &str, given: &str) -> Answer {
         "does not apply" => Given::DoesNotApply,
         own => Given::Is(own.to_owned()),
     };
-    Answer { question: question.to_owned(), given, place_on_part: String::new(), note: String::new(), figure: None }
+    records::answer(question, given)
 }
 
 pub fn survey(number: u128, part: &PartFile, looked: Moment, answers: &[(&str, &str)]) -> Survey {
-    Survey {
-        id: id(number),
-        part: part.part.id,
-        looked,
-        who: "Ada".to_owned(),
-        why: String::new(),
-        supersedes: None,
-        note: String::new(),
-        answers: answers.iter().map(|(question, given)| answer(question, given)).collect(),
-    }
+    let answers = answers.iter().map(|(question, given)| answer(question, given)).collect();
+    Survey { id: id(number), who: "Ada".to_owned(), ..records::survey(part.part.id, looked, answers) }
 }
 
 pub fn work(number: u128, part: &PartFile, rule: &str, state: WorkState, changed: Moment) -> Work {
-    Work {
-        id: id(number),
-        part: part.part.id,
-        finding: None,
-        rule: rule.to_owned(),
-        title: String::new(),
-        hold: Hold::Ready,
-        nature: Nature::Care,
-        state,
-        changed,
-        who: "Ada".to_owned(),
-        minutes: None,
-        used: String::new(),
-        reason: String::new(),
-        reversible: None,
-        note: String::new(),
-    }
+    Work { id: id(number), rule: rule.to_owned(), who: "Ada".to_owned(), ..records::work(part.part.id, state, changed) }
 }
 
 pub fn proof(number: u128, test: &str, run: Moment, result: ProofResult) -> Proof {
-    Proof {
-        id: id(number),
-        part: None,
-        machine: None,
-        test: test.to_owned(),
-        run,
-        rig: String::new(),
-        minutes: None,
-        criterion: String::new(),
-        result,
-        who: "Ada".to_owned(),
-        note: String::new(),
-    }
+    Proof { id: id(number), who: "Ada".to_owned(), ..records::proof(test, run, result) }
 }
 
 pub fn marking(number: u128, part: &PartFile, surface: Surface, text: &str) -> Marking {
-    Marking {
-        id: id(number),
-        part: part.part.id,
-        read: at("2026-01-01", 1),
-        surface,
-        place_on_part: String::new(),
-        text: text.to_owned(),
-        from_factory: FromFactory::Unknown,
-        scheme: String::new(),
-        supersedes: None,
-        note: String::new(),
-    }
+    Marking { id: id(number), ..records::marking(part.part.id, at("2026-01-01", 1), surface, text) }
 }
 
 pub fn capacitor(number: u128, part: &PartFile, designator: &str, state: CapacitorState) -> CapacitorFile {
-    CapacitorFile {
-        position: Capacitor {
-            id: id(number),
-            part: part.part.id,
-            designator: designator.to_owned(),
-            place_on_part: "near the processor".to_owned(),
-            capacitance_uf: Some(1000.0),
-            voltage_v: Some(6.3),
-            temperature_c: None,
-            diameter_mm: None,
-            height_mm: None,
-            pitch_mm: None,
-            dielectric: Dielectric::WetAluminium,
-            mounting: Mounting::Radial,
-            series: String::new(),
-            polarity: String::new(),
-            logged: at("2026-01-01", 1),
-            state,
-        },
-        looks: Vec::new(),
-    }
+    let position = Capacitor {
+        id: id(number),
+        place_on_part: "near the processor".to_owned(),
+        ..records::capacitor(part.part.id, designator, at("2026-01-01", 1), state)
+    };
+    CapacitorFile { position, looks: Vec::new() }
 }
 
 pub fn look_at(number: u128, capacitor: &mut CapacitorFile, looked: Moment, state: CapacitorState) {
@@ -180,32 +105,13 @@ pub fn look_at(number: u128, capacitor: &mut CapacitorFile, looked: Moment, stat
 /// An open finding with its first look.
 pub fn finding(number: u128, part: &PartFile, what: &str, looked: Moment, severity: Severity) -> FindingFile {
     FindingFile {
-        finding: Finding {
-            id: id(number),
-            part: part.part.id,
-            what: what.to_owned(),
-            place_on_part: String::new(),
-            source: FindingSource::Hand,
-            question: String::new(),
-            note: String::new(),
-        },
+        finding: Finding { id: id(number), ..records::finding(part.part.id, what) },
         looks: vec![look(number + 500, number, looked, FindingState::Open, severity)],
     }
 }
 
 pub fn look(number: u128, finding: u128, looked: Moment, state: FindingState, severity: Severity) -> Look {
-    Look {
-        id: id(number),
-        finding: id(finding),
-        looked,
-        state,
-        severity,
-        share_percent: None,
-        again_by: When::Unknown,
-        reason: String::new(),
-        survey: None,
-        work: None,
-    }
+    Look { id: id(number), ..records::look(id(finding), looked, state, severity) }
 }
 
 /// Writes entries into a part's file as the store would, numbering their moments from `sequence` on.
@@ -239,85 +145,38 @@ pub fn standing(file: &PartFile) -> Vec<(&str, FindingState)> {
 }
 
 pub fn design(number: u128, kind: Kind, years: (&str, &str), connectors: &[(Side, &str, u32)]) -> DesignFile {
-    let connector = |(at, (side, name, count)): (usize, &(Side, &str, u32))| DesignConnector {
-        id: id(number * 100 + at as u128),
-        design: id(number),
-        side: *side,
-        connector: (*name).to_owned(),
-        count: *count,
-        note: String::new(),
-    };
-    DesignFile {
-        design: Design {
-            id: id(number),
-            kind,
-            maker: "Velmar".to_owned(),
-            model: format!("V{number}"),
-            revision: String::new(),
-            introduced: years.0.parse().unwrap(),
-            discontinued: years.1.parse().unwrap(),
-            note: String::new(),
-        },
-        connectors: connectors.iter().enumerate().map(connector).collect(),
-        figures: Vec::new(),
+    let mut file = DesignFile::new(Design {
+        id: id(number),
+        introduced: when(years.0),
+        discontinued: when(years.1),
+        ..records::design(kind, "Velmar", &format!("V{number}"))
+    });
+    for (at, (side, name, count)) in connectors.iter().enumerate() {
+        let connector = records::connector(id(number), *side, name, *count);
+        file.connectors.push(DesignConnector { id: id(number * 100 + at as u128), ..connector });
     }
+    file
 }
 
 pub fn machine(number: u128, name: &str, window: (&str, &str), roles: &[(u128, Kind)]) -> MachineFile {
-    let role = |(role, kind): &(u128, Kind)| Role {
-        id: id(*role),
-        machine: id(number),
-        kind: *kind,
-        name: String::new(),
-        required: true,
-        count: 1,
-        note: String::new(),
-    };
-    MachineFile {
-        machine: Machine {
-            id: id(number),
-            name: name.to_owned(),
-            purpose: String::new(),
-            window_from: window.0.parse().unwrap(),
-            window_to: window.1.parse().unwrap(),
-            standing: Standing::Typical,
-            priority: 0,
-            note: String::new(),
-        },
-        roles: roles.iter().map(role).collect(),
-        placements: Vec::new(),
-        fittings: Vec::new(),
-        power_ons: Vec::new(),
-        proofs: Vec::new(),
-        readings: Vec::new(),
-        cases: Vec::new(),
-        photos: Vec::new(),
-        attachments: Vec::new(),
-    }
+    let mut file = MachineFile::new(Machine {
+        id: id(number),
+        window_from: when(window.0),
+        window_to: when(window.1),
+        ..records::machine(name)
+    });
+    file.roles.extend(roles.iter().map(|(role, kind)| Role { id: id(*role), ..records::role(id(number), *kind) }));
+    file
 }
 
 pub fn fit(machine: &mut MachineFile, number: u128, role: u128, part: u128, fitted: Moment) {
-    machine.fittings.push(Fitting {
-        id: id(number),
-        machine: machine.machine.id,
-        role: Some(id(role)),
-        part: id(part),
-        fitted,
-        removed: None,
-        note: String::new(),
-    });
+    let fitting = records::fitting(machine.machine.id, Some(id(role)), id(part), fitted);
+    machine.fittings.push(Fitting { id: id(number), ..fitting });
 }
 
 pub fn plan(machine: &mut MachineFile, number: u128, role: u128, part: u128) {
-    machine.placements.push(Placement {
-        id: id(number),
-        machine: machine.machine.id,
-        role: id(role),
-        part: id(part),
-        pinned: false,
-        planned: at("2026-01-01", 1),
-        reason: String::new(),
-    });
+    let placement = records::placement(machine.machine.id, id(role), id(part), at("2026-01-01", 1));
+    machine.placements.push(Placement { id: id(number), ..placement });
 }
 
 pub fn logbook(parts: Vec<PartFile>, designs: Vec<DesignFile>, machines: Vec<MachineFile>) -> Logbook {
@@ -329,13 +188,7 @@ pub fn logbook(parts: Vec<PartFile>, designs: Vec<DesignFile>, machines: Vec<Mac
     machines.sort_by_key(|file| file.machine.id);
     Logbook {
         revision: 1,
-        workshop: Arc::new(Workshop {
-            id: id(1),
-            name: "Attic".to_owned(),
-            keeper: "Ada".to_owned(),
-            currency: "EUR".to_owned(),
-            note: String::new(),
-        }),
+        workshop: Arc::new(records::workshop("Attic")),
         places: Vec::new(),
         lots: Vec::new(),
         designs,

@@ -241,7 +241,7 @@ fn design(
     before.push(design.clone().into());
     before.extend(connectors.iter().cloned().map(Entry::from));
     let id = design.id;
-    (Some(id), Some(Arc::new(DesignFile { design, connectors, figures: Vec::new() })))
+    (Some(id), Some(Arc::new(DesignFile { connectors, ..DesignFile::new(design) })))
 }
 
 /// What each step says so far, in a few words; empty when nothing.
