@@ -1,5 +1,6 @@
-//! Pictures: what a file is, decoding, thumbnails, and drawing the sample workshop's photographs.
+//! Pictures: what a file is, decoding, thumbnails, laying two over each other, and drawing the sample workshop's photographs.
 
+pub mod align;
 pub mod drawing;
 pub mod read;
 pub mod thumbnail;

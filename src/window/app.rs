@@ -101,6 +101,11 @@ impl App {
         self.session.as_ref()
     }
 
+    /// The desks, with what they keep.
+    pub fn desks(&self) -> &Desks {
+        &self.desks
+    }
+
     /// The pictures on show.
     pub fn pictures(&self) -> &Pictures {
         &self.pictures
@@ -113,6 +118,7 @@ impl App {
     fn situation(&self) -> Situation {
         Situation {
             has_logbook: self.session.is_some(),
+            is_looking: self.page == Page::Photograph,
             can_undo: self.session.as_ref().is_some_and(|session| session.undo_name().is_some()),
             can_redo: self.session.as_ref().is_some_and(|session| session.redo_name().is_some()),
             can_go_back: !self.came_from.is_empty(),
@@ -154,6 +160,11 @@ impl App {
                     self.page = page;
                 }
             }
+            Command::LookAt(photo, among) => {
+                self.desks.viewer.look_at(photo, among);
+                self.go(Page::Photograph);
+            }
+            Command::Look(act) => self.desks.viewer.act(act),
             Command::Find => self.finder.open(),
             Command::SearchShelf => {
                 self.go(Page::Shelf);
@@ -322,8 +333,11 @@ impl App {
         let today = self.today();
         {
             let Self { session, settings, finder, page, notices, pictures, .. } = &mut *self;
-            frame::status_ui(ui, session.as_ref(), situation, &mut outbox);
-            frame::rail_ui(ui, *page, situation, &mut outbox);
+            // A photograph has the whole window.
+            if !situation.is_looking {
+                frame::status_ui(ui, session.as_ref(), situation, &mut outbox);
+                frame::rail_ui(ui, *page, situation, &mut outbox);
+            }
             frame::notices_ui(ui, notices);
             let view = session.as_ref().map(|session| session.view(today, settings, pictures));
             if let Some(command) = finder.ui(&ctx, situation, view.as_ref()) {
@@ -331,7 +345,11 @@ impl App {
             }
         }
         egui::CentralPanel::no_frame().show(ui, |ui| {
-            frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
+            if situation.is_looking {
+                self.page_ui(ui, &mut outbox);
+            } else {
+                frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
+            }
         });
         self.deliver(outbox, &ctx, frame);
     }

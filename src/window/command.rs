@@ -1,11 +1,14 @@
 //! What a person can give: one enum that menus, shortcuts, the finder and tests all read.
 
 use std::path::PathBuf;
+use std::sync::Arc;
 
 use egui::{Key, KeyboardShortcut, Modifiers};
 use serde::{Deserialize, Serialize};
 
 use super::page::Page;
+use super::viewer::Act;
+use crate::record::PhotoId;
 use crate::text;
 use crate::window::theme::marks::Mark;
 
@@ -25,6 +28,10 @@ pub enum Appearance {
 pub enum Command {
     Go(Page),
     GoBack,
+    /// Shows a photograph over the whole window, to go on from to the others of a list.
+    LookAt(PhotoId, Arc<[PhotoId]>),
+    /// Something done in the viewer.
+    Look(Act),
     /// Opens the finder.
     Find,
     /// Goes to the Shelf with the text field ready.
@@ -50,6 +57,8 @@ pub enum Command {
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Situation {
     pub has_logbook: bool,
+    /// Whether a photograph is looked at.
+    pub is_looking: bool,
     pub can_undo: bool,
     pub can_redo: bool,
     pub can_go_back: bool,
@@ -57,7 +66,7 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 20] = [
+    pub const LISTED: [Self; 29] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
@@ -72,6 +81,15 @@ impl Command {
         Self::NewLogbook,
         Self::OpenSample,
         Self::CloseLogbook,
+        Self::Look(Act::ALL[0]),
+        Self::Look(Act::ALL[1]),
+        Self::Look(Act::ALL[2]),
+        Self::Look(Act::ALL[3]),
+        Self::Look(Act::ALL[4]),
+        Self::Look(Act::ALL[5]),
+        Self::Look(Act::ALL[6]),
+        Self::Look(Act::ALL[7]),
+        Self::Look(Act::ALL[8]),
         Self::LargerText,
         Self::SmallerText,
         Self::UsualText,
@@ -86,6 +104,8 @@ impl Command {
             Self::Go(Page::Intake) => text!("Log a part").to_owned(),
             Self::Go(page) => text!("Go to {desk}", desk = page.label()),
             Self::GoBack => text!("Go back").to_owned(),
+            Self::LookAt(..) => text!("Look at the photograph").to_owned(),
+            Self::Look(act) => act.label().to_owned(),
             Self::Find => text!("Find a command or a part").to_owned(),
             Self::SearchShelf => text!("Search the shelf").to_owned(),
             Self::OpenLogbook => text!("Open a logbook…").to_owned(),
@@ -111,6 +131,8 @@ impl Command {
         match self {
             Self::Go(page) => page.tooltip(),
             Self::GoBack => text!("Shows the page you came from"),
+            Self::LookAt(..) => Page::Photograph.tooltip(),
+            Self::Look(act) => act.tooltip(),
             Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
             Self::SearchShelf => text!("Goes to the shelf, ready to type"),
             Self::OpenLogbook | Self::OpenAt(_) => text!("A logbook is a folder that holds logbook.sqlite"),
@@ -135,6 +157,7 @@ impl Command {
             Self::Go(Page::Bench) => keys(Key::Num2),
             Self::Go(Page::Machines) => keys(Key::Num3),
             Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
+            Self::Look(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),
             Self::SearchShelf => keys(Key::F),
             Self::OpenLogbook => keys(Key::O),
@@ -152,7 +175,8 @@ impl Command {
         match self {
             Self::Go(page) => situation.has_logbook || !page.needs_logbook(),
             Self::GoBack => situation.can_go_back,
-            Self::SearchShelf | Self::CloseLogbook => situation.has_logbook,
+            Self::Look(_) => situation.is_looking,
+            Self::LookAt(..) | Self::SearchShelf | Self::CloseLogbook => situation.has_logbook,
             Self::Undo => situation.can_undo,
             Self::Redo => situation.can_redo,
             _ => true,
@@ -173,11 +197,13 @@ impl Command {
     }
 
     /// The command whose keys were pressed, with those keys taken from the input. The longest combination is asked
-    /// first: otherwise Ctrl+Z would answer Ctrl+Shift+Z.
+    /// first: otherwise Ctrl+Z would answer Ctrl+Shift+Z. The viewer's keys are its own: it asks [`Act::pressed`] when
+    /// nothing on the picture wants them.
     pub fn pressed(ctx: &egui::Context, situation: Situation) -> Option<Self> {
         let mut with_keys: Vec<(Self, KeyboardShortcut)> = Self::LISTED
             .into_iter()
             .chain([Self::Quit])
+            .filter(|command| !matches!(command, Self::Look(_)))
             .filter_map(|command| command.shortcut().map(|keys| (command, keys)))
             .collect();
         with_keys.sort_by_key(|(_, keys)| !keys.modifiers.shift);

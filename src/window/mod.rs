@@ -14,11 +14,13 @@ mod jobs;
 pub mod outbox;
 pub mod page;
 pub mod part_index;
+pub mod photographs;
 pub mod pictures;
 pub mod rounds;
 pub mod session;
 pub mod settings;
 pub mod theme;
+pub mod viewer;
 pub mod widgets;
 
 use std::path::PathBuf;

@@ -11,7 +11,7 @@ use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::Settings;
 use crate::assess::Answers;
-use crate::record::{Change, Logbook};
+use crate::record::{Change, Logbook, PhotoId};
 use crate::rules::Rules;
 use crate::store::Store;
 
@@ -98,6 +98,11 @@ impl Outbox {
     /// Goes to a page.
     pub fn go(&mut self, page: Page) {
         self.give(Command::Go(page));
+    }
+
+    /// Shows a photograph over the whole window, to go on from to the others of a list.
+    pub fn look_at(&mut self, photo: PhotoId, among: impl IntoIterator<Item = PhotoId>) {
+        self.give(Command::LookAt(photo, among.into_iter().collect()));
     }
 
     /// Hands a change over to be written.

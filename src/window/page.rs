@@ -1,4 +1,4 @@
-//! What the window shows: one desk, or one part's or machine's sheet.
+//! What the window shows: one desk, one part's or machine's sheet, or a photograph over the whole window.
 
 use crate::record::{MachineId, PartId};
 use crate::text;
@@ -14,6 +14,8 @@ pub enum Page {
     Bench,
     Machines,
     Machine(MachineId),
+    /// A photograph over the whole window; the viewer knows which.
+    Photograph,
 }
 
 impl Page {
@@ -24,7 +26,7 @@ impl Page {
     #[must_use]
     pub fn desk(self) -> Self {
         match self {
-            Self::Part(_) => Self::Shelf,
+            Self::Part(_) | Self::Photograph => Self::Shelf,
             Self::Machine(_) => Self::Machines,
             desk => desk,
         }
@@ -40,6 +42,7 @@ impl Page {
             Self::Bench => text!("Bench"),
             Self::Machines => text!("Machines"),
             Self::Machine(_) => text!("Machine sheet"),
+            Self::Photograph => text!("Photograph"),
         }
     }
 
@@ -53,6 +56,7 @@ impl Page {
             Self::Bench => text!("See what to do next"),
             Self::Machines => text!("See how far each machine is, and why"),
             Self::Machine(_) => text!("Everything about one machine"),
+            Self::Photograph => text!("Looks at a photograph"),
         }
     }
 
@@ -61,7 +65,7 @@ impl Page {
         match self {
             Self::Welcome => Mark::Welcome,
             Self::Intake => Mark::Intake,
-            Self::Shelf => Mark::Shelf,
+            Self::Shelf | Self::Photograph => Mark::Shelf,
             Self::Part(_) => Mark::Part,
             Self::Bench => Mark::Bench,
             Self::Machines | Self::Machine(_) => Mark::Machines,

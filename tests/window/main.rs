@@ -13,3 +13,4 @@ mod rounds;
 mod shelf;
 mod shell;
 mod theme;
+mod viewer;

@@ -11,6 +11,7 @@ use egui::Ui;
 
 use super::outbox::{KeptFile, Outbox, View};
 use super::page::Page;
+use super::viewer::Viewer;
 
 /// Every desk with what it keeps while another is on show.
 #[derive(Default)]
@@ -21,6 +22,7 @@ pub struct Desks {
     pub part_sheet: part_sheet::PartSheet,
     pub bench: bench::Bench,
     pub machines: machines::Machines,
+    pub viewer: Viewer,
 }
 
 impl Desks {
@@ -44,6 +46,7 @@ impl Desks {
             Page::Bench => self.bench.ui(ui, view, outbox),
             Page::Machines => self.machines.ui(ui, view, outbox),
             Page::Machine(machine) => self.machines.sheet_ui(ui, machine, view, outbox),
+            Page::Photograph => self.viewer.ui(ui, view, outbox),
         }
     }
 }

@@ -53,6 +53,11 @@ impl Edit {
         self.open.as_ref().is_some_and(|open| open.key == key)
     }
 
+    /// Whether any fact is a field now.
+    pub fn is_editing(&self) -> bool {
+        self.open.is_some()
+    }
+
     /// Turns a fact into a field.
     pub fn open(&mut self, key: &str, typed: &str) {
         self.open = Some(Open { key: key.to_owned(), typed: typed.to_owned(), wrong: String::new(), is_fresh: true });
@@ -81,6 +86,21 @@ impl Edit {
             }
         });
         typed.filter(|typed| typed != value)
+    }
+
+    /// A fact without its label before it, for a line of several; the label stands in for what is not told yet.
+    pub fn inline_ui(&mut self, ui: &mut Ui, fact: Fact<'_>, value: &str) -> Option<String> {
+        if self.is_open(fact.key) {
+            return self.field_ui(ui, fact).filter(|typed| typed != value);
+        }
+        let said = if value.is_empty() { fact.label } else { value };
+        let response = shown_ui(ui, fact, said);
+        let name = if value.is_empty() { format!("{}: –", fact.label) } else { format!("{}: {value}", fact.label) };
+        response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
+        if response.clicked() {
+            self.open(fact.key, value);
+        }
+        None
     }
 
     /// A fact that is chosen, not typed; `true` when it was pressed.

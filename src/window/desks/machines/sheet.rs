@@ -15,6 +15,7 @@ use crate::window::command::Command;
 use crate::window::forms::{ProofAct, ProofForm};
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
+use crate::window::photographs::strip_ui;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, first_ui, gate_strip_ui, link_ui, press_ui, remark, section_ui, strong};
 
@@ -63,6 +64,10 @@ impl Sheet {
                     power_answer_ui(&mut columns[0], &readiness.power, view, outbox);
                     way_ui(&mut columns[1], readiness, view, outbox);
                 });
+            }
+            if !file.photos.is_empty() {
+                section_ui(ui, text!("Photographs"));
+                strip_ui(ui, view, &file.photos, outbox);
             }
             section_ui(ui, text!("Parts, and when they were made"));
             self.roles.ui(ui, answers, view, outbox);

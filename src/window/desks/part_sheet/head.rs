@@ -1,6 +1,6 @@
 //! The head of the sheet: which part, what to do next, and whether power may be applied.
 
-use egui::{Label, Sense, Ui, vec2};
+use egui::{Label, Ui, vec2};
 
 use super::about::{About, act_ui};
 use super::placing::Placing;
@@ -12,6 +12,7 @@ use crate::text;
 use crate::text::say;
 use crate::window::outbox::Outbox;
 use crate::window::page::Page;
+use crate::window::photographs::thumbnail_ui;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{PowerWord, body, first_ui, hold_ui, marking, press_ui, remark, title_ui};
@@ -40,12 +41,9 @@ impl Head {
         ui.horizontal_top(|ui| {
             if let Some(photo) = crate::window::pictures::face_of(&about.file.photos) {
                 let size = if ui.available_width() < 160.0 * GRID { vec2(32.0, 24.0) } else { vec2(52.0, 39.0) };
-                let (rect, response) = ui.allocate_exact_size(size * GRID, Sense::click());
-                super::photographs::paint(ui, rect, about, photo);
                 let name = text!("First photograph of {tag}", tag = about.tag());
-                response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &name));
-                if response.clicked() {
-                    wish = Some(Wish::Section(Section::Photographs));
+                if thumbnail_ui(ui, about.view, photo, size * GRID, &name).clicked() {
+                    outbox.look_at(photo.id, about.file.photos.iter().map(|file| file.photo.id));
                 }
                 ui.add_space(3.0 * GRID);
             }

@@ -193,7 +193,7 @@ impl Sheet {
                 self.settings.ui(ui, about, outbox);
             }
             Section::Proofs => self.proofs.ui(ui, about, outbox),
-            Section::Photographs => self.photographs.ui(ui, about, &mut self.edit, outbox),
+            Section::Photographs => self.photographs.ui(ui, about, outbox),
             Section::Papers => self.papers.ui(ui, about, &mut self.edit, outbox),
             Section::Custody => self.custody.ui(ui, about, outbox),
             Section::Faults => self.faults.ui(ui, about, outbox),

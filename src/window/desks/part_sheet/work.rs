@@ -12,6 +12,7 @@ use crate::text::say;
 use crate::window::forms::work::{add_by_hand, begin, take_up_again, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
 use crate::window::outbox::Outbox;
+use crate::window::photographs::strip_ui;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{body, choice_ui, field_ui, hold_ui, link_ui, mark_ui, press_ui, remark, strong};
 
@@ -232,11 +233,7 @@ impl WorkList {
             }
             let marks =
                 about.file.photos.iter().filter(|file| file.marks.iter().any(|mark| mark.work == Some(work.id)));
-            ui.horizontal_wrapped(|ui| {
-                for file in marks {
-                    super::photographs::thumbnail_ui(ui, about, &file.photo);
-                }
-            });
+            strip_ui(ui, about.view, marks, outbox);
             if act_ui(ui, text!("Take up again"), &text!("Take up again: {work}", work = title)) {
                 outbox.change(take_up_again(about.file, work, about.view.today, about.view.rules));
             }

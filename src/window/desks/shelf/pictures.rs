@@ -8,9 +8,8 @@ use egui::{Rect, Role, ScrollArea, Sense, Ui, WidgetInfo, pos2, vec2};
 use crate::record::PartId;
 use crate::window::outbox::View;
 use crate::window::part_index::IndexRow;
-use crate::window::pictures::{SMALL_PX, Shown, face_of, paint_fitting};
-use crate::window::theme::marks;
-use crate::window::theme::marks::Mark;
+use crate::window::photographs::small_ui;
+use crate::window::pictures::face_of;
 use crate::window::theme::{GRID, TextRole, Themed};
 
 const PICTURE: egui::Vec2 = vec2(44.0 * GRID, 33.0 * GRID);
@@ -43,19 +42,7 @@ fn tile_ui(ui: &mut Ui, view: &View<'_>, part: &IndexRow, rect: Rect) -> bool {
     let tokens = ui.tokens();
     let response = ui.interact(rect, egui::Id::unique(("picture", part.id)), Sense::click());
     let picture = Rect::from_min_size(rect.min, PICTURE);
-    ui.painter().rect_filled(picture, 2.0, tokens.rail);
-    match face_of(&part.answers().file.photos).map(|photo| view.pictures.get(view.store, photo, SMALL_PX)) {
-        Some(Shown::Ready(texture)) => paint_fitting(ui, picture, &texture),
-        Some(Shown::Loading) => {}
-        Some(Shown::Failed(_)) | None => {
-            let mark = Rect::from_center_size(picture.center(), vec2(32.0, 32.0));
-            marks::draw(ui.painter(), mark, Mark::Part, tokens.hairline);
-        }
-    }
-    if response.hovered() || response.has_focus() {
-        let stroke = egui::Stroke::new(2.0, tokens.press);
-        ui.painter().rect_stroke(picture, 2.0, stroke, egui::StrokeKind::Inside);
-    }
+    small_ui(ui, view, picture, face_of(&part.answers().file.photos), &response);
     let tag = pos2(rect.left(), picture.bottom() + GRID);
     ui.painter().text(tag, egui::Align2::LEFT_TOP, &part.tag, TextRole::Marking.font(), tokens.ink);
     let mut what = LayoutJob::simple(part.what.clone(), TextRole::Small.font(), tokens.ink_weak, PICTURE.x);

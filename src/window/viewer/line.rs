@@ -1,0 +1,67 @@
+//! The quiet line below a photograph: what it shows, its caption, when it was taken and of what it is.
+
+use egui::{Align, ComboBox, Layout, RichText, Ui};
+
+use crate::record::{Change, Photo, PhotoView, When, Word as _};
+use crate::text;
+use crate::window::outbox::Outbox;
+use crate::window::photographs::Photograph;
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{Edit, Fact, link_ui, remark};
+
+/// Draws the line; what is changed in it is written.
+pub fn line_ui(ui: &mut Ui, photograph: &Photograph, edit: &mut Edit, outbox: &mut Outbox) {
+    let (photo, of) = (photograph.photo(), photograph.of.name());
+    ui.horizontal(|ui| {
+        ui.set_height(8.0 * GRID);
+        let mut view = photo.view;
+        let shown = ComboBox::from_id_salt("shows")
+            .width(40.0 * GRID)
+            .selected_text(RichText::new(view.label()).color(ui.tokens().ink))
+            .show_ui(ui, |ui| {
+                for word in PhotoView::ALL {
+                    ui.selectable_value(&mut view, *word, word.label());
+                }
+            });
+        ui.ctx().accesskit_node_builder(shown.response.id, |node| node.set_label(text!("It shows")));
+        if view != photo.view {
+            let name = text!("Say what a photograph of {tag} shows", tag = of);
+            outbox.change(changed(name, Photo { view, ..photo.clone() }));
+        }
+        let key = format!("taken {}", photo.id);
+        let taken = Fact::line(&key, text!("Taken"));
+        if let Some(typed) = edit.inline_ui(ui, taken, &photo.taken.to_string()) {
+            match typed.parse::<When>() {
+                Ok(taken) => {
+                    let name = text!("Say when a photograph of {tag} was taken", tag = of);
+                    outbox.change(changed(name, Photo { taken, ..photo.clone() }));
+                }
+                Err(error) => edit.refuse(&key, &typed, error.to_string()),
+            }
+        }
+        if photo.added.on.is_known() {
+            ui.label(remark(ui, text!("Added {day}", day = photo.added.on)));
+        }
+        let key = format!("caption {}", photo.id);
+        if let Some(caption) = edit.inline_ui(ui, Fact::line(&key, text!("Caption")), &photo.caption) {
+            let name = text!("Caption a photograph of {tag}", tag = of);
+            outbox.change(changed(name, Photo { caption, ..photo.clone() }));
+        }
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            if link_ui(ui, text!("Take the photograph out of the logbook")).clicked() {
+                let mut change = Change::new(text!("Take a photograph of {tag} out", tag = of));
+                for mark in &photograph.file().marks {
+                    change.remove(mark.id);
+                }
+                change.remove(photo.id);
+                outbox.change(change);
+            }
+        });
+    });
+}
+
+fn changed(name: String, photo: Photo) -> Change {
+    let mut change = Change::new(name);
+    change.put(photo);
+    change
+}
