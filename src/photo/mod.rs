@@ -5,4 +5,4 @@ pub mod drawing;
 pub mod read;
 pub mod thumbnail;
 
-pub use read::{Format, Picture, PictureError};
+pub use read::{Format, PICTURE_ENDINGS, Picture, PictureError};

@@ -1,14 +1,16 @@
 //! The window itself: what is open, which page is on show, and where commands and changes go.
 
 use std::path::PathBuf;
+use std::sync::Arc;
 
 use chrono::NaiveDate;
 use egui::Ui;
 
 use super::command::{Appearance, Command, Situation};
 use super::desks::Desks;
-use super::desktop;
+use super::desktop::Desktop;
 use super::finder::Finder;
+use super::focus::FollowedFocus;
 use super::frame;
 use super::jobs::{Finished, Jobs};
 use super::outbox::{Ask, FilesToKeep, Outbox, Picked};
@@ -32,8 +34,8 @@ pub struct Start {
     pub cache_folder: Option<PathBuf>,
     /// Where the sample workshop is, or is to be made.
     pub sample_logbook: PathBuf,
-    /// Whether the desktop is asked for light or dark where the window system does not tell.
-    pub asks_desktop: bool,
+    /// Asked for files, and for light or dark where the window system does not tell.
+    pub desktop: Arc<dyn Desktop>,
     pub clock: Clock,
 }
 
@@ -51,6 +53,7 @@ pub struct App {
     page: Page,
     came_from: Vec<Page>,
     finder: Finder,
+    focus: FollowedFocus,
     notices: Vec<String>,
     desks: Desks,
 }
@@ -64,21 +67,20 @@ impl App {
             clock: start.clock,
             settings_folder: start.settings_folder,
             sample_logbook: start.sample_logbook,
-            jobs: Jobs::new(ctx.clone()),
+            jobs: Jobs::new(ctx.clone(), start.desktop),
             pictures: Pictures::new(ctx, start.cache_folder),
             session: None,
             opening: None,
             page: Page::Welcome,
             came_from: Vec::new(),
             finder: Finder::default(),
+            focus: FollowedFocus::default(),
             notices: Vec::new(),
             desks: Desks::default(),
             settings,
         };
         app.appear(ctx);
-        if start.asks_desktop {
-            app.jobs.start(|| Finished::Desktop(desktop::prefers_dark()));
-        }
+        app.jobs.ask_preference();
         let last = app.settings.recent.first().filter(|_| app.settings.open_last).cloned();
         if let Some(logbook) = start.logbook.or(last) {
             app.open(logbook);
@@ -325,6 +327,7 @@ impl App {
     pub fn window_ui(&mut self, ui: &mut Ui, frame: Option<&eframe::Frame>) {
         let ctx = ui.ctx().clone();
         self.take_news();
+        self.focus.show(&ctx);
         let situation = self.situation();
         let mut outbox = Outbox::default();
         if let Some(command) = Command::pressed(&ctx, situation).filter(|_| !self.finder.is_open) {
@@ -351,6 +354,7 @@ impl App {
                 frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
             }
         });
+        self.focus.note(&ctx);
         self.deliver(outbox, &ctx, frame);
     }
 }

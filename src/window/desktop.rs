@@ -1,9 +1,99 @@
-//! What the desktop prefers, light or dark, where the window system does not tell.
+//! What the window asks of the desktop around it: a file dialog, what was dropped, light or dark.
 
-/// Whether the desktop prefers dark: asked of its portal over D-Bus. `None` where there is no portal or it has no
-/// preference. Waits for the answer: not for the window's thread.
+use std::fmt::Debug;
+use std::path::PathBuf;
+use std::pin::Pin;
+
+use rfd::{AsyncFileDialog, FileHandle};
+
+use super::outbox::Ask;
+use crate::photo::PICTURE_ENDINGS;
+use crate::text;
+
+/// The paths that a dialog will have given once it is closed; none where it was cancelled.
+pub type Chosen = Pin<Box<dyn Future<Output = Vec<PathBuf>> + Send>>;
+
+/// A desktop that a window stands on.
+pub trait Desktop: Debug + Send + Sync {
+    /// Whether it prefers dark; `None` where it has no preference or does not tell. Waits for the answer: not for the
+    /// window's thread.
+    fn prefers_dark(&self) -> Option<bool>;
+
+    /// Shows a file dialog over the window. It is shown from the window's thread, as some systems demand; the answer
+    /// is waited for elsewhere.
+    fn choose(&self, ask: Ask, parent: Option<&eframe::Frame>) -> Chosen;
+}
+
+/// Nothing around the window: no preference, and every dialog is cancelled.
+#[derive(Clone, Copy, Debug)]
+pub struct NoDesktop;
+
+impl Desktop for NoDesktop {
+    fn prefers_dark(&self) -> Option<bool> {
+        None
+    }
+
+    fn choose(&self, _ask: Ask, _parent: Option<&eframe::Frame>) -> Chosen {
+        Box::pin(std::future::ready(Vec::new()))
+    }
+}
+
+/// The desktop that the program runs on. Where it has no file dialog, that answers as if cancelled.
+#[derive(Clone, Copy, Debug)]
+pub struct ThisDesktop;
+
+impl Desktop for ThisDesktop {
+    #[cfg(target_os = "linux")]
+    fn prefers_dark(&self) -> Option<bool> {
+        portal_prefers_dark()
+    }
+
+    /// Other systems tell the window themselves.
+    #[cfg(not(target_os = "linux"))]
+    fn prefers_dark(&self) -> Option<bool> {
+        None
+    }
+
+    fn choose(&self, ask: Ask, parent: Option<&eframe::Frame>) -> Chosen {
+        let mut dialog = AsyncFileDialog::new();
+        if let Some(frame) = parent {
+            dialog = dialog.set_parent(frame);
+        }
+        match ask {
+            Ask::Logbook => {
+                let answer = dialog.set_title(text!("Open a logbook: choose its folder")).pick_folder();
+                Box::pin(async { paths(answer.await) })
+            }
+            Ask::NewLogbook => {
+                let answer = dialog.set_title(text!("Start a new logbook: name its folder")).save_file();
+                Box::pin(async { paths(answer.await) })
+            }
+            Ask::Photographs(_) => {
+                let dialog = dialog.add_filter(text!("Photographs"), &PICTURE_ENDINGS);
+                let answer = dialog.set_title(text!("Choose photographs")).pick_files();
+                Box::pin(async { paths(answer.await.unwrap_or_default()) })
+            }
+            Ask::Attachment(_) => {
+                let answer = dialog.set_title(text!("Choose files to attach")).pick_files();
+                Box::pin(async { paths(answer.await.unwrap_or_default()) })
+            }
+        }
+    }
+}
+
+fn paths(files: impl IntoIterator<Item = FileHandle>) -> Vec<PathBuf> {
+    files.into_iter().map(|file| file.path().to_path_buf()).collect()
+}
+
+/// The files that were dropped on the window since the last call.
+pub fn take_dropped(ctx: &egui::Context) -> Vec<PathBuf> {
+    let dropped = ctx.input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
+    dropped.iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty()).collect()
+}
+
+/// Asked of the desktop's portal over D-Bus.
 #[cfg(target_os = "linux")]
-pub fn prefers_dark() -> Option<bool> {
+fn portal_prefers_dark() -> Option<bool> {
     let ask = |connection: zbus::Connection, method: &'static str| async move {
         let reply = connection
             .call_method(
@@ -36,10 +126,4 @@ pub fn prefers_dark() -> Option<bool> {
         Some(2) => Some(false),
         _ => None,
     }
-}
-
-/// Other systems tell the window themselves.
-#[cfg(not(target_os = "linux"))]
-pub fn prefers_dark() -> Option<bool> {
-    None
 }

@@ -4,14 +4,12 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
-use rfd::AsyncFileDialog;
-
+use super::desktop::Desktop;
 use super::outbox::{Ask, FilesToKeep, KeptFile, Picked};
 use super::page::Page;
 use super::session::Session;
 use crate::photo::Picture;
 use crate::store::{FileSource, Store};
-use crate::text;
 
 /// A job that has finished.
 pub enum Finished {
@@ -31,15 +29,16 @@ pub enum Finished {
 /// Jobs under way.
 pub struct Jobs {
     ctx: egui::Context,
+    desktop: Arc<dyn Desktop>,
     sender: Sender<Finished>,
     receiver: Receiver<Finished>,
 }
 
 impl Jobs {
     /// No jobs yet; the window is woken whenever one finishes.
-    pub fn new(ctx: egui::Context) -> Self {
+    pub fn new(ctx: egui::Context, desktop: Arc<dyn Desktop>) -> Self {
         let (sender, receiver) = channel();
-        Self { ctx, sender, receiver }
+        Self { ctx, desktop, sender, receiver }
     }
 
     /// The window that is woken.
@@ -62,6 +61,12 @@ impl Jobs {
         });
     }
 
+    /// Asks the desktop for light or dark.
+    pub fn ask_preference(&self) {
+        let desktop = Arc::clone(&self.desktop);
+        self.start(move || Finished::Desktop(desktop.prefers_dark()));
+    }
+
     /// Copies files into the logbook.
     pub fn keep(&self, store: &Arc<Store>, wanted: FilesToKeep) {
         let store = Arc::clone(store);
@@ -78,37 +83,11 @@ impl Jobs {
         });
     }
 
-    /// Shows a file dialog. Where the desktop has none, it answers as if cancelled.
+    /// Shows a file dialog.
     pub fn ask(&self, ask: Ask, parent: Option<&eframe::Frame>) {
-        let mut dialog = AsyncFileDialog::new();
-        if let Some(frame) = parent {
-            dialog = dialog.set_parent(frame);
-        }
-        match ask {
-            Ask::Logbook => {
-                let answer = dialog.set_title(text!("Open a logbook: choose its folder")).pick_folder();
-                self.start(move || picked(ask, pollster::block_on(answer).into_iter().collect()));
-            }
-            Ask::NewLogbook => {
-                let answer = dialog.set_title(text!("Start a new logbook: name its folder")).save_file();
-                self.start(move || picked(ask, pollster::block_on(answer).into_iter().collect()));
-            }
-            Ask::Photographs(_) => {
-                let pictures = ["jpg", "jpeg", "png", "webp", "tif", "tiff", "bmp", "gif"];
-                let dialog = dialog.add_filter(text!("Photographs"), &pictures);
-                let answer = dialog.set_title(text!("Choose photographs")).pick_files();
-                self.start(move || picked(ask, pollster::block_on(answer).unwrap_or_default()));
-            }
-            Ask::Attachment(_) => {
-                let answer = dialog.set_title(text!("Choose files to attach")).pick_files();
-                self.start(move || picked(ask, pollster::block_on(answer).unwrap_or_default()));
-            }
-        }
+        let chosen = self.desktop.choose(ask, parent);
+        self.start(move || Finished::Picked(Picked { ask, paths: pollster::block_on(chosen) }));
     }
-}
-
-fn picked(ask: Ask, files: Vec<rfd::FileHandle>) -> Finished {
-    Finished::Picked(Picked { ask, paths: files.iter().map(|file| file.path().to_path_buf()).collect() })
 }
 
 fn file_name(path: &Path) -> String {

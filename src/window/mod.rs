@@ -6,8 +6,9 @@ mod app;
 mod background;
 pub mod command;
 pub mod desks;
-mod desktop;
+pub mod desktop;
 mod finder;
+mod focus;
 pub mod forms;
 mod frame;
 mod jobs;
@@ -24,6 +25,7 @@ pub mod viewer;
 pub mod widgets;
 
 use std::path::PathBuf;
+use std::sync::Arc;
 
 pub use app::{App, Clock, Start};
 pub use finder::{Find, finds};
@@ -48,7 +50,7 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
         settings_folder,
         cache_folder: settings::cache_folder(),
         sample_logbook: settings::sample_logbook(),
-        asks_desktop: true,
+        desktop: Arc::new(desktop::ThisDesktop),
         clock: || chrono::Local::now().date_naive(),
     };
     eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))

@@ -3,10 +3,12 @@
 #![allow(clippy::unwrap_used)]
 
 use std::path::Path;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use benchwright::record::{Change, Kind};
 use benchwright::store::invent;
+use benchwright::window::desktop::NoDesktop;
 use benchwright::window::page::Page;
 use benchwright::window::part_index::words_of;
 use benchwright::window::{App, Start};
@@ -37,7 +39,7 @@ impl Bench {
             settings_folder: None,
             cache_folder: None,
             sample_logbook: logbook.with_extension("sample"),
-            asks_desktop: false,
+            desktop: Arc::new(NoDesktop),
             clock: today,
         };
         let mut bench = Self { app: App::new(&ctx, start), ctx, scale, time: 0.0 };

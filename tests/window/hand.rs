@@ -1,10 +1,14 @@
 //! A hand at the window: a temporary logbook, a fixed date, and waiting for what comes from other threads.
 
 use std::path::PathBuf;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use benchwright::record::{Change, Marking, Part, PartId, Photo, Surface};
+use benchwright::store::sample::{self, Subject};
 use benchwright::store::{Kept, Store};
+use benchwright::window::command::Command;
+use benchwright::window::desktop::{Desktop, NoDesktop};
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
 use egui::accesskit::Role;
@@ -40,11 +44,16 @@ impl Hand {
     /// A window without a logbook, of a size in points.
     pub fn empty(size: [f32; 2]) -> Self {
         let folder = tempfile::tempdir().unwrap();
-        Self { window: open(&folder, None, size), folder }
+        Self { window: open(&folder, None, size, Arc::new(NoDesktop)), folder }
     }
 
     /// A window on a logbook that holds what a change writes.
     pub fn on(change: Change, size: [f32; 2]) -> Self {
+        Self::on_desktop(change, size, Arc::new(NoDesktop))
+    }
+
+    /// The same on a desktop that answers.
+    pub fn on_desktop(change: Change, size: [f32; 2], desktop: Arc<dyn Desktop>) -> Self {
         let folder = tempfile::tempdir().unwrap();
         let logbook = folder.path().join("trial.logbook");
         let store = Store::create(&logbook, records::workshop("Trial workshop")).unwrap();
@@ -52,7 +61,24 @@ impl Hand {
             store.write(change).unwrap();
         }
         drop(store);
-        let mut hand = Self { window: open(&folder, Some(logbook), size), folder };
+        Self::opened(folder, size, desktop)
+    }
+
+    /// A window on the sample workshop, whose photographs are all of one small size.
+    pub fn on_sample(size: [f32; 2]) -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let draw = |_: &Subject| {
+            let mut bytes = std::io::Cursor::new(Vec::new());
+            image::RgbImage::new(8, 6).write_to(&mut bytes, image::ImageFormat::Png).unwrap();
+            bytes.into_inner()
+        };
+        drop(sample::create(&folder.path().join("trial.logbook"), today(), draw).unwrap());
+        Self::opened(folder, size, Arc::new(NoDesktop))
+    }
+
+    fn opened(folder: TempDir, size: [f32; 2], desktop: Arc<dyn Desktop>) -> Self {
+        let logbook = folder.path().join("trial.logbook");
+        let mut hand = Self { window: open(&folder, Some(logbook), size, desktop), folder };
         hand.wait("the logbook to open", |app| app.session().is_some());
         hand.window.run();
         hand
@@ -62,11 +88,21 @@ impl Hand {
     pub fn again(self, size: [f32; 2]) -> Self {
         let Self { window, folder } = self;
         drop(window);
-        let logbook = folder.path().join("trial.logbook");
-        let mut hand = Self { window: open(&folder, Some(logbook), size), folder };
-        hand.wait("the logbook to open", |app| app.session().is_some());
-        hand.window.run();
-        hand
+        Self::opened(folder, size, Arc::new(NoDesktop))
+    }
+
+    /// Gives a command as the menu would.
+    pub fn give(&mut self, command: Command) {
+        let ctx = self.window.ctx.clone();
+        self.window.state_mut().carry_out(command, &ctx, None);
+        self.window.run();
+    }
+
+    /// Presses a command's keys.
+    pub fn keys(&mut self, command: &Command) {
+        let keys = command.shortcut().unwrap();
+        self.window.key_press_modifiers(keys.modifiers, keys.logical_key);
+        self.window.run();
     }
 
     /// Draws until something holds; fails after ten seconds.
@@ -108,13 +144,18 @@ impl Hand {
     }
 }
 
-fn open(folder: &TempDir, logbook: Option<PathBuf>, size: [f32; 2]) -> Harness<'static, App> {
+fn open(
+    folder: &TempDir,
+    logbook: Option<PathBuf>,
+    size: [f32; 2],
+    desktop: Arc<dyn Desktop>,
+) -> Harness<'static, App> {
     let start = Start {
         logbook,
         settings_folder: Some(folder.path().join("settings")),
         cache_folder: None,
         sample_logbook: folder.path().join("sample.logbook"),
-        asks_desktop: false,
+        desktop,
         clock: today,
     };
     let mut window = Harness::builder()

@@ -2,15 +2,19 @@
 #![allow(clippy::unwrap_used)]
 
 mod bench;
+mod commands;
+mod desktop;
 mod finder;
 mod hand;
 mod intake;
 mod machines;
 mod part_sheet;
+mod reach;
 #[path = "../support/records.rs"]
 mod records;
 mod rounds;
 mod shelf;
 mod shell;
 mod theme;
+mod verdicts;
 mod viewer;

@@ -17,7 +17,7 @@ use crate::records;
 const WHOLE: [f32; 2] = [1280.0, 4000.0];
 
 /// A window on the sheet of a part, with whatever else the change holds.
-fn sheet(part: &Part, change: Change) -> Hand {
+pub fn sheet(part: &Part, change: Change) -> Hand {
     sheet_of(part, change, WHOLE)
 }
 
@@ -30,12 +30,12 @@ fn sheet_of(part: &Part, mut change: Change, size: [f32; 2]) -> Hand {
     hand
 }
 
-fn file(hand: &Hand, id: PartId) -> PartFile {
+pub fn file(hand: &Hand, id: PartId) -> PartFile {
     PartFile::clone(hand.window.state().session().unwrap().logbook.part(id).unwrap())
 }
 
 /// Presses and waits until what follows is on the disk.
-fn press(hand: &mut Hand, name: &str) {
+pub fn press(hand: &mut Hand, name: &str) {
     hand.window.get_by_role_and_label(Role::Button, name).click();
     hand.window.step();
     hand.settle();
@@ -50,7 +50,7 @@ fn fill_notes(hand: &mut Hand, field: &str, text: &str) {
 }
 
 /// Types into a field in place of what stands there.
-fn replace(hand: &mut Hand, field: &str, text: &str) {
+pub fn replace(hand: &mut Hand, field: &str, text: &str) {
     hand.window.get_by_role_and_label(Role::TextInput, field).focus();
     hand.window.run();
     hand.window.key_press_modifiers(Modifiers::COMMAND, Key::A);

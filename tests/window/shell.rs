@@ -62,9 +62,7 @@ fn shortcuts_lead_to_the_desks_and_back() {
         (Command::GoBack, Page::Machines),
         (Command::SearchShelf, Page::Shelf),
     ] {
-        let keys = command.shortcut().unwrap();
-        hand.window.key_press_modifiers(keys.modifiers, keys.logical_key);
-        hand.window.run();
+        hand.keys(&command);
         assert_eq!(hand.window.state().page(), page, "{command:?}");
     }
     assert!(hand.window.get_by_role_and_label(Role::TextInput, "Words, tag or marking").is_focused());

@@ -13,6 +13,7 @@ use crate::photo::thumbnail::shrink;
 use crate::record::{Entry, Id, Moment, PartId, Photo, PhotoView, When, Word as _};
 use crate::store::{FileSource, Store};
 use crate::text;
+use crate::window::desktop::take_dropped;
 use crate::window::outbox::{Ask, Outbox};
 use crate::window::page::Page;
 use crate::window::theme::marks::Mark;
@@ -185,9 +186,7 @@ impl PhotosRound {
 
     /// Adds files that were dropped on the window.
     pub fn take_drops(&mut self, ctx: &egui::Context) {
-        let dropped = ctx.input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
-        let paths = dropped.into_iter().map(|file| file.path().to_path_buf());
-        self.add(paths.filter(|path| !path.as_os_str().is_empty()));
+        self.add(take_dropped(ctx));
     }
 }
 

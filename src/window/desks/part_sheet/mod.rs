@@ -31,6 +31,7 @@ use self::about::About;
 use self::section::Section;
 use crate::record::PartId;
 use crate::text;
+use crate::window::desktop::take_dropped;
 use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
@@ -232,9 +233,7 @@ impl Sheet {
 
 /// Files dropped on the window: pictures become photographs, all others are attached.
 fn take_drops(ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
-    let dropped = ui.ctx().input_mut(|input| std::mem::take(&mut input.raw.dropped_files));
-    let paths = dropped.into_iter().map(|file| file.path().to_path_buf()).filter(|path| !path.as_os_str().is_empty());
-    let (pictures, others) = paths.partition(|path| photographs::is_picture(path));
+    let (pictures, others) = take_dropped(ui.ctx()).into_iter().partition(|path| photographs::is_picture(path));
     outbox.keep_files(about.page(), pictures, true);
     outbox.keep_files(about.page(), others, false);
 }

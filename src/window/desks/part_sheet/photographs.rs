@@ -6,6 +6,7 @@ use egui::Ui;
 
 use super::about::About;
 use crate::counted;
+use crate::photo::PICTURE_ENDINGS;
 use crate::record::{Change, Moment, Photo, PhotoView, When};
 use crate::store::Store;
 use crate::text;
@@ -22,8 +23,7 @@ pub struct Photographs {
 
 /// Whether a file is a picture by how its name ends; what it really is, is looked at later.
 pub fn is_picture(path: &Path) -> bool {
-    let ends = ["jpg", "jpeg", "png", "webp", "tif", "tiff", "bmp", "gif"];
-    path.extension().is_some_and(|end| ends.iter().any(|known| end.eq_ignore_ascii_case(known)))
+    path.extension().is_some_and(|end| PICTURE_ENDINGS.iter().any(|known| end.eq_ignore_ascii_case(known)))
 }
 
 /// The photographs of files that were copied into the logbook.

@@ -1,0 +1,143 @@
+//! Every command that has keys does its work by them where it applies, and nothing where it does not.
+
+use std::sync::Arc;
+
+use benchwright::record::{Change, Kind};
+use benchwright::store::Store;
+use benchwright::window::command::{Command, Situation};
+use benchwright::window::outbox::Ask;
+use benchwright::window::page::Page;
+use egui::accesskit::Role;
+use egui::{Event, ViewportCommand};
+use egui_kittest::kittest::Queryable;
+
+use crate::desktop::Told;
+use crate::hand::{Hand, part};
+use crate::records;
+
+const SIZE: [f32; 2] = [1280.0, 800.0];
+
+fn with_keys() -> impl Iterator<Item = Command> {
+    Command::LISTED.into_iter().chain([Command::Quit]).filter(|command| command.shortcut().is_some())
+}
+
+fn has_focus(hand: &Hand, field: &str) -> bool {
+    hand.window.query_by_role_and_label(Role::TextInput, field).is_some_and(|field| field.is_focused())
+}
+
+fn closes(hand: &Hand) -> bool {
+    hand.window.output().viewport_output.values().any(|viewport| viewport.commands.contains(&ViewportCommand::Close))
+}
+
+fn parts(hand: &Hand) -> usize {
+    hand.window.state().session().map_or(0, |session| session.logbook.parts.len())
+}
+
+#[test]
+fn every_command_with_keys_is_carried_out_by_them() {
+    for command in with_keys() {
+        let told = Arc::new(Told::default());
+        let mut change = Change::new("Log a board");
+        change.put(part("0042", Kind::Mainboard, "Veltrane board"));
+        let mut hand = Hand::on_desktop(change, SIZE, told.clone());
+        hand.give(Command::Go(Page::Bench));
+        hand.give(Command::Go(Page::Machines));
+        let keys = |hand: &mut Hand| hand.keys(&command);
+        match command {
+            Command::Go(page) => {
+                // The desk that the window stands on is gone to from another.
+                hand.give(if page == Page::Machines { Command::Go(Page::Bench) } else { Command::Go(Page::Machines) });
+                keys(&mut hand);
+                assert_eq!(hand.window.state().page(), page);
+            }
+            Command::GoBack => {
+                keys(&mut hand);
+                assert_eq!(hand.window.state().page(), Page::Bench);
+            }
+            Command::Find => {
+                keys(&mut hand);
+                assert!(has_focus(&hand, "Find a command, a part or a machine"));
+            }
+            Command::SearchShelf => {
+                keys(&mut hand);
+                assert_eq!(hand.window.state().page(), Page::Shelf);
+                assert!(has_focus(&hand, "Words, tag or marking"));
+            }
+            Command::OpenLogbook => {
+                let other = hand.folder.path().join("other.logbook");
+                drop(Store::create(&other, records::workshop("The other shed")).unwrap());
+                told.files.lock().unwrap().push(other.clone());
+                keys(&mut hand);
+                hand.wait("the other logbook", |app| app.session().is_some_and(|session| session.folder == other));
+                assert_eq!(*told.asked.lock().unwrap(), [Ask::Logbook]);
+            }
+            Command::Undo => {
+                keys(&mut hand);
+                hand.settle();
+                assert_eq!(parts(&hand), 0);
+            }
+            Command::Redo => {
+                hand.give(Command::Undo);
+                hand.settle();
+                assert_eq!(parts(&hand), 0);
+                keys(&mut hand);
+                hand.settle();
+                assert_eq!(parts(&hand), 1);
+            }
+            Command::LargerText => {
+                keys(&mut hand);
+                assert!(hand.window.state().settings().text_percent > 100);
+            }
+            Command::SmallerText => {
+                hand.give(Command::LargerText);
+                keys(&mut hand);
+                assert_eq!(hand.window.state().settings().text_percent, 100);
+            }
+            Command::Quit => {
+                // In one frame, since what a frame asks of the window is gone with it.
+                let keys = command.shortcut().unwrap();
+                let input = hand.window.input_mut();
+                input.events.push(Event::Key {
+                    key: keys.logical_key,
+                    physical_key: None,
+                    pressed: true,
+                    repeat: false,
+                    modifiers: keys.modifiers,
+                });
+                assert!(!closes(&hand));
+                hand.window.step();
+                assert!(closes(&hand));
+            }
+            other => panic!("{other:?} has keys, but nothing here shows what they do"),
+        }
+    }
+}
+
+#[test]
+fn where_a_command_does_not_apply_its_keys_do_nothing() {
+    let mut hand = Hand::empty(SIZE);
+    let idle: Vec<Command> = with_keys().filter(|command| !command.applies(Situation::default())).collect();
+    for command in [Command::Undo, Command::Redo, Command::GoBack, Command::SearchShelf, Command::Go(Page::Shelf)] {
+        assert!(idle.contains(&command), "{command:?} wants an open logbook");
+    }
+    for command in idle {
+        hand.keys(&command);
+        assert_eq!(hand.window.state().page(), Page::Welcome, "{command:?}");
+        assert!(hand.window.query_by_label("Put the notice away").is_none(), "{command:?}");
+    }
+}
+
+#[test]
+fn keys_stay_with_the_field_that_is_typed_in_and_with_the_finder() {
+    let mut change = Change::new("Log a board");
+    change.put(part("0042", Kind::Mainboard, "Veltrane board"));
+    let mut hand = Hand::on(change, SIZE);
+    hand.keys(&Command::SearchShelf);
+    hand.fill("Words, tag or marking", "velt");
+    hand.keys(&Command::Undo);
+    hand.settle();
+    assert_eq!(parts(&hand), 1, "letters are taken back, not the part");
+    hand.keys(&Command::Find);
+    hand.keys(&Command::Go(Page::Bench));
+    assert_eq!(hand.window.state().page(), Page::Shelf, "the finder is closed first");
+}
