@@ -2,11 +2,12 @@
 
 use std::sync::Arc;
 
-use benchwright::record::{Change, Kind};
+use benchwright::record::{Change, Kind, PhotoView};
 use benchwright::store::Store;
 use benchwright::window::command::{Command, Situation};
 use benchwright::window::outbox::Ask;
 use benchwright::window::page::Page;
+use benchwright::window::viewer::Act;
 use egui::accesskit::Role;
 use egui::{Event, ViewportCommand};
 use egui_kittest::kittest::Queryable;
@@ -14,6 +15,7 @@ use egui_kittest::kittest::Queryable;
 use crate::desktop::Told;
 use crate::hand::{Hand, part};
 use crate::records;
+use crate::viewer;
 
 const SIZE: [f32; 2] = [1280.0, 800.0];
 
@@ -108,8 +110,37 @@ fn every_command_with_keys_is_carried_out_by_them() {
                 hand.window.step();
                 assert!(closes(&hand));
             }
+            // Shown below, over a photograph.
+            Command::Look(_) => {}
             other => panic!("{other:?} has keys, but nothing here shows what they do"),
         }
+    }
+}
+
+#[test]
+fn every_act_over_a_photograph_is_given_by_its_keys() {
+    for act in Act::ALL {
+        let board = part("0042", Kind::Mainboard, "Veltrane board");
+        let (mut hand, photos) = viewer::sheet(&board, &[([2000, 1000], PhotoView::Overview, ""); 3]);
+        let among: Vec<_> = photos.iter().map(|photo| photo.id).collect();
+        hand.give(Command::LookAt(photos[1].id, among.into()));
+        hand.give(Command::Look(if act == Act::PixelForPixel { Act::Fit } else { Act::PixelForPixel }));
+        hand.keys(&Command::Look(act));
+        let look = hand.window.state().desks().viewer.look();
+        let zoom = look.zoom.unwrap_or(0.0);
+        let shows = |words: &str| hand.window.query_by_label(words).is_some();
+        let is_done = match act {
+            Act::Nearer => zoom > 1.0,
+            Act::Farther => 0.0 < zoom && zoom < 1.0,
+            Act::Fit => look.zoom.is_none(),
+            Act::PixelForPixel => look.zoom == Some(1.0),
+            Act::TurnRight => look.quarter_turns == 1,
+            Act::TurnLeft => look.quarter_turns == 3,
+            Act::Next => shows("3 of 3"),
+            Act::Previous => shows("1 of 3"),
+            Act::Leave => hand.window.state().page() == Page::Part(board.id),
+        };
+        assert!(is_done, "{act:?}: {look:?}");
     }
 }
 

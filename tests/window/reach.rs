@@ -113,6 +113,10 @@ fn every_control_of_every_desk_has_a_name_and_a_stop_in_sight() {
         assert_eq!(hand.window.state().page(), page);
         found.extend(faults(&mut hand, &name));
     }
+    let logbook = hand.window.state().session().unwrap().logbook.clone();
+    let photo = logbook.parts.iter().find_map(|file| file.photos.first()).unwrap().photo.id;
+    hand.give(Command::LookAt(photo, [photo].into()));
+    found.extend(faults(&mut hand, Page::Photograph.label()));
     assert!(found.is_empty(), "{}", found.join("\n"));
 }
 

@@ -20,7 +20,7 @@ fn png([width, height]: [u32; 2], shade: u8) -> Vec<u8> {
 }
 
 /// A window on the sheet of a part with these photographs: their sizes, views and captions.
-fn sheet(board: &Part, photos: &[([u32; 2], PhotoView, &str)]) -> (Hand, Vec<Photo>) {
+pub fn sheet(board: &Part, photos: &[([u32; 2], PhotoView, &str)]) -> (Hand, Vec<Photo>) {
     let mut change = Change::new("Log a board");
     change.put(board.clone());
     let mut hand = Hand::on(change, WINDOW);
