@@ -2,9 +2,9 @@
 
 use chrono::NaiveDate;
 
-use crate::record::{Design, FromFactory, Machine, Marking, MarkingId, PartFile, Surface};
+use crate::record::{Design, FromFactory, Machine, Marking, MarkingId, PartFile};
 use crate::trade::Span;
-use crate::trade::date_code::{self, Grade, Joint, MarkingText, Scheme, joint};
+use crate::trade::date_code::{Grade, Joint, MarkingText, Scheme, joint};
 
 /// What is known about a part's making.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -56,7 +56,7 @@ fn years_in_question(design: &Design) -> Option<Span> {
 fn marking_text(marking: &Marking) -> MarkingText<'_> {
     MarkingText {
         text: &marking.text,
-        surface: surface(marking.surface),
+        surface: marking.surface,
         original: match marking.from_factory {
             FromFactory::Unknown => None,
             FromFactory::Yes => Some(true),
@@ -73,18 +73,6 @@ pub fn scheme(name: &str) -> Option<Scheme> {
     }
     let stored = serde::de::value::StrDeserializer::<serde::de::value::Error>::new(name);
     serde::Deserialize::deserialize(stored).ok()
-}
-
-fn surface(surface: Surface) -> date_code::Surface {
-    match surface {
-        Surface::Board => date_code::Surface::Board,
-        Surface::Chip => date_code::Surface::Chip,
-        Surface::Sticker => date_code::Surface::Sticker,
-        Surface::Capacitor => date_code::Surface::Capacitor,
-        Surface::DriveLabel => date_code::Surface::DriveLabel,
-        Surface::Case => date_code::Surface::Case,
-        Surface::Other => date_code::Surface::Other,
-    }
 }
 
 /// The days on which a design was made: from its introduction to its end, or the one that is known.

@@ -2,21 +2,30 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, Moment, PartId};
+use super::{Id, Moment, PartId, Word};
+use crate::text;
+pub use crate::trade::date_code::Surface;
 
 /// The key of a [`Marking`].
 pub type MarkingId = Id<Marking>;
 
-crate::words! {
-    /// What a marking is printed on; makers' habits differ by it.
-    Surface {
-        Board = "board", "Board";
-        Chip = "chip", "Chip";
-        Sticker = "sticker", "Sticker";
-        Capacitor = "capacitor", "Capacitor";
-        DriveLabel = "drive_label", "Drive label";
-        Case = "case", "Case";
-        Other = "other", "Something else";
+impl Word for Surface {
+    const ALL: &'static [Self] = &Surface::ALL;
+
+    fn name(self) -> &'static str {
+        self.key()
+    }
+
+    fn label(self) -> &'static str {
+        match self {
+            Self::Board => text!("Board"),
+            Self::Chip => text!("Chip"),
+            Self::Sticker => text!("Sticker"),
+            Self::Capacitor => text!("Capacitor"),
+            Self::DriveLabel => text!("Drive label"),
+            Self::Case => text!("Case"),
+            Self::Other => text!("Something else"),
+        }
     }
 }
 

@@ -1,8 +1,8 @@
 //! A part with all that hangs on it: replaced whole when anything of it changes, shared otherwise.
 
 use super::{
-    Attachment, CapacitorFile, Custody, CustodyEvent, FaultCaseFile, FindingFile, FindingId, Marking, Part, PhotoFile,
-    Proof, Reading, Setting, Survey, SurveyId, Valuation, Work,
+    Attachment, CapacitorFile, Custody, CustodyEvent, Entry, FaultCaseFile, FindingFile, FindingId, Marking, Part,
+    PhotoFile, Proof, Reading, Setting, Survey, SurveyId, Valuation, Work,
 };
 
 /// A part with all that hangs on it. Lists stand in the order of their moments, oldest first.
@@ -62,6 +62,55 @@ impl PartFile {
 
     fn is_superseded(&self, survey: SurveyId) -> bool {
         self.surveys.iter().any(|new| new.supersedes == Some(survey))
+    }
+
+    /// Puts records where they belong, as when they are written.
+    pub fn hang_all(&mut self, entries: &[Entry]) {
+        entries.iter().cloned().for_each(|entry| self.hang(entry));
+    }
+
+    /// Puts a record where it belongs, after those that are there; one of another thing is passed over.
+    pub fn hang(&mut self, entry: Entry) {
+        match entry {
+            Entry::Part(part) => self.part = part,
+            Entry::Marking(marking) => self.markings.push(marking),
+            Entry::Survey(survey) => self.surveys.push(survey),
+            Entry::Finding(finding) => self.findings.push(FindingFile { finding, looks: Vec::new() }),
+            Entry::Look(look) => {
+                if let Some(of) = self.findings.iter_mut().find(|of| of.finding.id == look.finding) {
+                    of.looks.push(look);
+                }
+            }
+            Entry::Capacitor(position) => self.capacitors.push(CapacitorFile { position, looks: Vec::new() }),
+            Entry::CapacitorLook(look) => {
+                if let Some(of) = self.capacitors.iter_mut().find(|of| of.position.id == look.capacitor) {
+                    of.looks.push(look);
+                }
+            }
+            Entry::Reading(reading) => self.readings.push(reading),
+            Entry::Setting(setting) => self.settings.push(setting),
+            Entry::Work(work) => match self.work.iter_mut().find(|known| known.id == work.id) {
+                Some(known) => *known = work,
+                None => self.work.push(work),
+            },
+            Entry::Proof(proof) => self.proofs.push(proof),
+            Entry::FaultCase(case) => self.cases.push(FaultCaseFile { case, trials: Vec::new() }),
+            Entry::Trial(trial) => {
+                if let Some(of) = self.cases.iter_mut().find(|of| of.case.id == trial.case) {
+                    of.trials.push(trial);
+                }
+            }
+            Entry::CustodyEvent(event) => self.custody.push(event),
+            Entry::Valuation(valuation) => self.valuations.push(valuation),
+            Entry::Photo(photo) => self.photos.push(PhotoFile { photo, marks: Vec::new() }),
+            Entry::PhotoMark(mark) => {
+                if let Some(of) = self.photos.iter_mut().find(|of| of.photo.id == mark.photo) {
+                    of.marks.push(mark);
+                }
+            }
+            Entry::Attachment(attachment) => self.attachments.push(attachment),
+            _ => {}
+        }
     }
 
     /// The finding of a key.

@@ -5,8 +5,7 @@ use uuid::Uuid;
 use crate::assess::findings::{after_capacitors, after_survey, after_work};
 use crate::assess::outstanding;
 use crate::record::{
-    CapacitorFile, CapacitorLook, Entry, FaultCaseFile, FindingFile, FindingId, Hold, Id, Nature, Part, PartFile,
-    PhotoFile, Proof, ProofResult, Survey, When, Work, WorkState,
+    Entry, FindingId, Hold, Id, Nature, Part, PartFile, Proof, ProofResult, Survey, When, Work, WorkState,
 };
 use crate::rules::{Question, Rules};
 
@@ -75,7 +74,7 @@ impl<'a> PartAuthor<'a> {
             self.sequence += 1;
             moment.sequence = self.sequence;
         }
-        hang(&mut self.file, entry);
+        self.file.hang(entry);
     }
 
     fn put_all(&mut self, entries: Vec<Entry>) {
@@ -158,51 +157,5 @@ impl<'a> PartAuthor<'a> {
                 note: String::new(),
             });
         }
-    }
-}
-
-/// Puts a record where it belongs in its part, as the store will.
-fn hang(file: &mut PartFile, entry: Entry) {
-    match entry {
-        Entry::Part(part) => file.part = part,
-        Entry::Marking(marking) => file.markings.push(marking),
-        Entry::Survey(survey) => file.surveys.push(survey),
-        Entry::Finding(finding) => file.findings.push(FindingFile { finding, looks: Vec::new() }),
-        Entry::Look(look) => {
-            if let Some(of) = file.findings.iter_mut().find(|of| of.finding.id == look.finding) {
-                of.looks.push(look);
-            }
-        }
-        Entry::Capacitor(position) => file.capacitors.push(CapacitorFile { position, looks: Vec::new() }),
-        Entry::CapacitorLook(look) => hang_capacitor_look(file, look),
-        Entry::Reading(reading) => file.readings.push(reading),
-        Entry::Setting(setting) => file.settings.push(setting),
-        Entry::Work(work) => match file.work.iter_mut().find(|known| known.id == work.id) {
-            Some(known) => *known = work,
-            None => file.work.push(work),
-        },
-        Entry::Proof(proof) => file.proofs.push(proof),
-        Entry::FaultCase(case) => file.cases.push(FaultCaseFile { case, trials: Vec::new() }),
-        Entry::Trial(trial) => {
-            if let Some(of) = file.cases.iter_mut().find(|of| of.case.id == trial.case) {
-                of.trials.push(trial);
-            }
-        }
-        Entry::CustodyEvent(event) => file.custody.push(event),
-        Entry::Valuation(valuation) => file.valuations.push(valuation),
-        Entry::Photo(photo) => file.photos.push(PhotoFile { photo, marks: Vec::new() }),
-        Entry::PhotoMark(mark) => {
-            if let Some(of) = file.photos.iter_mut().find(|of| of.photo.id == mark.photo) {
-                of.marks.push(mark);
-            }
-        }
-        Entry::Attachment(attachment) => file.attachments.push(attachment),
-        _ => {}
-    }
-}
-
-fn hang_capacitor_look(file: &mut PartFile, look: CapacitorLook) {
-    if let Some(of) = file.capacitors.iter_mut().find(|of| of.position.id == look.capacitor) {
-        of.looks.push(look);
     }
 }

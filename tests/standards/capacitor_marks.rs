@@ -8,7 +8,8 @@ use benchwright::trade::capacitor::preferred::{ESeries, neighbours};
 use benchwright::trade::capacitor::{Body, Mark, Polarity, Unreadable, capacitance_words, read};
 use proptest::prelude::*;
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 
 /// Same within what decimal fractions lose as floats.
 fn same(one: f64, other: f64) -> bool {

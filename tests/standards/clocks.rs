@@ -1,6 +1,7 @@
 //! Clocks against published multipliers and dividers.
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 use benchwright::trade::clock::{
     AGP_MHZ, Board, PCI_MHZ, Processor, Ratio, Reach, Settings, Specified, clocks, judge, real_mhz, table, usual_agp,
     usual_pci,

@@ -1,6 +1,7 @@
 //! Colours against published data and against values of a reference library.
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 use benchwright::trade::colour::{
     Correction, Illuminant, Lab, ReferenceWarning, Srgb, Xyz, delta_e_2000, lab, xyz, yellowness, yellowness_index,
 };

@@ -5,7 +5,8 @@ use benchwright::trade::date_code::{Context, Reading, Scheme, Surface, Unreadabl
 use chrono::{Days, NaiveDate};
 use proptest::prelude::*;
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 
 fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()

@@ -1,6 +1,7 @@
 //! Drives: barriers, geometries, file systems and floppy formats against published figures.
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 use benchwright::trade::drive::{
     Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, default_cluster_bytes, doubled,
     file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,

@@ -6,7 +6,8 @@ use benchwright::trade::date_code::{Grade, MarkingText, NotBeforeCause, OutlierC
 use chrono::NaiveDate;
 use proptest::prelude::*;
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 
 fn day(text: &str) -> NaiveDate {
     text.parse().unwrap()

@@ -6,6 +6,7 @@
 // Published values stand as published.
 #![allow(clippy::unreadable_literal, clippy::approx_constant)]
 
+#[path = "../support/chance.rs"]
 mod chance;
 
 mod capacitor_limits;
@@ -17,5 +18,6 @@ mod connectors;
 mod corrosion;
 mod date_codes;
 mod drives;
+mod fuzz;
 mod joint_dates;
 mod supply;

@@ -1,6 +1,7 @@
 //! Rails against the supply design guides, and readings at the edges.
 
-use crate::chance::{Chance, rounds};
+use crate::chance::Chance;
+use crate::fuzz::rounds;
 use benchwright::trade::Sureness;
 use benchwright::trade::supply::{
     LoadFault, PowerGood, Rail, RailReading, Signal, Standard, Verdict, at_pinout, atx_pinout, judge, judge_power_good,

@@ -11,22 +11,9 @@ use benchwright::record::{
 
 use crate::support::{id, moment, when};
 
-/// SplitMix64: Steele, Lea and Flood, "Fast splittable pseudorandom number generators" (2014).
-pub struct Chance(pub u64);
+pub use crate::chance::Chance;
 
 impl Chance {
-    pub fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
-        z ^ (z >> 31)
-    }
-
-    pub fn below(&mut self, count: usize) -> usize {
-        (self.next() % count as u64) as usize
-    }
-
     pub fn pick<T: Clone>(&mut self, list: &[T]) -> T {
         list[self.below(list.len())].clone()
     }

@@ -1,6 +1,8 @@
 //! Where it is kept: whole changes, history and undo, files that are damaged or not ours.
 #![allow(clippy::unwrap_used)]
 
+#[path = "../support/chance.rs"]
+mod chance;
 mod drafts;
 mod exchange;
 #[path = "../faults/mod.rs"]

@@ -5,7 +5,7 @@ use benchwright::record::{
     Answer, CapacitorState, Dielectric, Entry, FindingState, Given, Kind, Moment, PartFile, Severity, Survey, When,
 };
 use benchwright::rules::Rules;
-use benchwright::window::rounds::{CapacitorsRound, MarkingsRound, SurveyRound, add_entries};
+use benchwright::window::rounds::{CapacitorsRound, MarkingsRound, SurveyRound};
 use benchwright::window::theme;
 use egui::accesskit::Role;
 use egui_kittest::Harness;
@@ -64,8 +64,8 @@ fn surveyed(rules: &Rules) -> (PartFile, Survey) {
     let mut ids = Uuid::now_v7;
     let follows = after_survey(&file, survey, rules, &mut ids);
     let survey = survey.clone();
-    add_entries(&mut file, &[survey.clone().into()]);
-    add_entries(&mut file, &follows);
+    file.hang_all(&[survey.clone().into()]);
+    file.hang_all(&follows);
     (file, survey)
 }
 
@@ -82,7 +82,7 @@ fn a_corrected_survey_takes_back_what_the_slip_found() {
     let Some(Entry::Survey(corrected)) = entries.first() else { panic!("no survey in {entries:?}") };
     assert_eq!(corrected.supersedes, Some(slip.id));
     assert_eq!(corrected.answer("clock-supply").unwrap().given, Given::Is("coin".to_owned()));
-    add_entries(&mut file, &entries);
+    file.hang_all(&entries);
     assert!(!file.findings[0].state().calls_for_work());
     assert_eq!(file.surveys.len(), 2, "the slip stays on record");
 }
@@ -96,7 +96,7 @@ fn a_later_survey_finds_the_cell_gone() {
     press(&mut window, "What feeds the clock and settings? Not looked at");
     press(&mut window, "What feeds the clock and settings? Coin cell in a holder");
     let entries = window.state().entries(&file, &rules, day(), "", "");
-    add_entries(&mut file, &entries);
+    file.hang_all(&entries);
     assert_eq!(file.findings[0].state(), FindingState::Confirmed);
 }
 
@@ -127,7 +127,7 @@ fn a_spent_cell_is_found_by_its_voltage_alone() {
     fill(&mut window, "Cell voltage (V)", "1,4 V");
     let mut file = PartFile::new(part("0042", Kind::Mainboard, ""));
     let entries = window.state().entries(&file, &rules, day(), "", "");
-    add_entries(&mut file, &entries);
+    file.hang_all(&entries);
     assert_eq!(file.findings[0].finding.what, "coin-cell-spent");
 }
 
@@ -180,7 +180,7 @@ fn a_group_is_given_field_by_field_too() {
     fill(&mut window, "Capacitors in plain words", "two tantalum 22 µF 16 V burst near the slots");
     let mut file = PartFile::new(part("0042", Kind::SoundCard, ""));
     let entries = window.state().entries(&file, &rules, day());
-    add_entries(&mut file, &entries);
+    file.hang_all(&entries);
     let names: Vec<&str> = file.capacitors.iter().map(|file| file.position.designator.as_str()).collect();
     assert_eq!(names, ["C3", "C4", "C5", "", ""]);
     assert_eq!(

@@ -3,16 +3,16 @@
 use std::collections::BTreeMap;
 
 use super::super::authoring::{Deed, Ids, PartAuthor, key, moment};
+use super::noted::{fault_case, proof, reading};
+use super::pictures::photographs;
 use super::tables::{
-    AnswerRow, CapacitorRow, CaseRow, CustodyRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
+    AnswerRow, CapacitorRow, CustodyRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
 };
-use super::{Book, Fault, Sheet, Shot, Subject};
+use super::{Book, Fault, Sheet, Shot, find};
 use crate::record::{
-    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Entry, FaultCase, Given, Hold,
-    Kind, MachineId, Marking, Mounting, Nature, Originality, Part, PartId, Photo, PhotoMark, PhotoView, Proof, Reading,
-    Setting, Survey, Trial, Valuation, When, Work,
+    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Marking,
+    Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work,
 };
-use crate::rules::Paper;
 use crate::text;
 
 /// One thing that happened to a part.
@@ -98,16 +98,6 @@ pub fn change(
     Ok(change)
 }
 
-fn find<T: Copy>(
-    known: &std::collections::HashMap<String, T>,
-    name: Option<&String>,
-    what: &str,
-) -> Result<Option<T>, Fault> {
-    let Some(name) = name else { return Ok(None) };
-    let fault = || Fault { at: what.to_owned(), fault: format!("“{name}” stands nowhere") };
-    known.get(name).copied().ok_or_else(fault).map(Some)
-}
-
 fn part(row: &PartRow, tag: &str, book: &Book) -> Result<Part, Fault> {
     let design = find(&book.designs, row.design.as_ref(), &format!("part {tag}, design"))?;
     let kind = row.kind.or(design.map(|(_, kind)| kind));
@@ -132,7 +122,7 @@ fn part(row: &PartRow, tag: &str, book: &Book) -> Result<Part, Fault> {
 }
 
 /// When somebody first looked at the part.
-fn first_look(row: &PartRow, book: &Book) -> When {
+pub fn first_look(row: &PartRow, book: &Book) -> When {
     let first = row.sound.or_else(|| row.survey.first().map(|survey| survey.on));
     first.map_or(When::Unknown, |on| on.when(book.today))
 }
@@ -336,53 +326,6 @@ fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut
     if author.work(&deed, ids) { Ok(()) } else { Err(format!("“{}” is not outstanding on {on}", row.rule)) }
 }
 
-/// A test that was run on a part or a machine.
-pub fn proof(
-    row: &ProofRow,
-    part: Option<PartId>,
-    machine: Option<MachineId>,
-    book: &Book,
-    ids: &mut Ids,
-) -> Result<Proof, String> {
-    let rule = book.rules.proof(&row.test).ok_or_else(|| format!("there is no test “{}”", row.test))?;
-    Ok(Proof {
-        id: key(ids),
-        part,
-        machine,
-        test: row.test.clone(),
-        run: moment(row.on.when(book.today)),
-        rig: rule.rig.clone(),
-        minutes: Some(rule.minutes),
-        criterion: rule.criterion.clone(),
-        result: row.result,
-        who: row.who.clone().unwrap_or_else(|| book.keeper.clone()),
-        note: row.note.clone(),
-    })
-}
-
-/// A figure that was measured on a part or a machine.
-pub fn reading(
-    row: &ReadingRow,
-    part: Option<PartId>,
-    machine: Option<MachineId>,
-    book: &Book,
-    ids: &mut Ids,
-) -> Reading {
-    Reading {
-        id: key(ids),
-        part,
-        machine,
-        measured: moment(row.on.when(book.today)),
-        quantity: row.quantity.clone(),
-        value: row.value,
-        unit: row.unit.clone(),
-        condition: row.condition.clone(),
-        who: book.keeper.clone(),
-        supersedes: None,
-        note: String::new(),
-    }
-}
-
 /// The part's fault cases, once every part that they name is logged; `None` when it has none.
 pub fn cases(row: &PartRow, book: &Book, ids: &mut Ids) -> Result<Option<Change>, Fault> {
     let Some(tag) = row.tag.as_ref().filter(|_| !row.case.is_empty()) else { return Ok(None) };
@@ -391,114 +334,4 @@ pub fn cases(row: &PartRow, book: &Book, ids: &mut Ids) -> Result<Option<Change>
         change.put_all(fault_case(case, Some(book.parts[tag]), None, book, ids)?);
     }
     Ok(Some(change))
-}
-
-/// A symptom and its trials.
-pub fn fault_case(
-    row: &CaseRow,
-    part: Option<PartId>,
-    machine: Option<MachineId>,
-    book: &Book,
-    ids: &mut Ids,
-) -> Result<Vec<Entry>, Fault> {
-    let case = FaultCase {
-        id: key(ids),
-        part,
-        machine,
-        opened: moment(row.on.when(book.today)),
-        symptom: row.symptom.clone(),
-        state: row.state,
-        outcome: row.outcome.clone(),
-    };
-    let id = case.id;
-    let mut entries = vec![Entry::from(case)];
-    for trial in &row.trial {
-        entries.push(Entry::from(Trial {
-            id: key(ids),
-            case: id,
-            tried: moment(trial.on.when(book.today)),
-            configuration: trial.configuration.clone(),
-            step: trial.step.clone(),
-            suspect: find(&book.parts, trial.suspect.as_ref(), &row.symptom)?,
-            known_good: find(&book.parts, trial.known_good.as_ref(), &row.symptom)?,
-            result: trial.result,
-            note: String::new(),
-        }));
-    }
-    Ok(entries)
-}
-
-fn photographs(
-    row: &PartRow,
-    book: &Book,
-    author: &PartAuthor,
-    ids: &mut Ids,
-    shots: &mut Vec<Shot>,
-) -> Result<(), String> {
-    let part = &author.file.part;
-    let papers = book.rules.kind(part.kind).map_or(&[][..], |rule| &rule.papers);
-    let own = row.photo.unwrap_or_else(|| row.picture.is_some() || papers.contains(&Paper::Photograph));
-    if own {
-        let look = row.design.as_ref().and_then(|design| book.looks.get(design));
-        let subject = row.picture.clone().or_else(|| look.and_then(|(_, subject)| subject.clone()));
-        let title = look.map_or("", |(title, _)| title.as_str());
-        let subject = titled(subject.unwrap_or_else(|| super::subject::of_kind(part.kind)), title, part.kind);
-        let mut photo = photo(Some(part.id), None, first_look(row, book), ids);
-        text!("As it came").clone_into(&mut photo.caption);
-        let marks = row.marks.iter().map(|(x, y, what)| {
-            let finding = author.file.findings.iter().find(|file| file.finding.what == *what);
-            let finding = finding.ok_or_else(|| format!("no finding “{what}” to be marked"))?;
-            Ok(PhotoMark {
-                id: key(ids),
-                photo: photo.id,
-                points: vec![[*x, *y]],
-                finding: Some(finding.finding.id),
-                capacitor: None,
-                marking: None,
-                work: None,
-                note: String::new(),
-            })
-        });
-        let marks = marks.collect::<Result<Vec<_>, String>>()?;
-        shots.push(Shot { photo, subject, marks });
-    }
-    for more in &row.photos {
-        let title = row.design.as_ref().and_then(|design| book.looks.get(design)).map_or("", |(title, _)| title);
-        let subject = titled(more.picture.clone(), title, part.kind);
-        let mut photo = photo(Some(part.id), None, more.on.when(book.today), ids);
-        photo.view = more.view;
-        photo.caption.clone_from(&more.caption);
-        shots.push(Shot { photo, subject, marks: Vec::new() });
-    }
-    Ok(())
-}
-
-/// A photograph whose picture is still to be drawn.
-pub fn photo(part: Option<PartId>, machine: Option<MachineId>, taken: When, ids: &mut Ids) -> Photo {
-    Photo {
-        id: key(ids),
-        part,
-        machine,
-        lot: None,
-        content: String::new(),
-        extension: String::new(),
-        width_px: super::subject::WIDTH_PX,
-        height_px: super::subject::HEIGHT_PX,
-        added: moment(taken),
-        taken,
-        view: PhotoView::Overview,
-        caption: String::new(),
-    }
-}
-
-/// Prints maker and model, and lets parts of one design look alike.
-pub fn titled(mut subject: Subject, title: &str, kind: Kind) -> Subject {
-    if subject.title.is_empty() {
-        subject.title = title.to_uppercase();
-    }
-    if subject.seed == 0 {
-        let sum = title.bytes().fold(kind as u64 + 17, |sum, byte| sum.wrapping_mul(31).wrapping_add(u64::from(byte)));
-        subject.seed = sum;
-    }
-    subject
 }

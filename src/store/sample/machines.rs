@@ -2,7 +2,7 @@
 
 use super::super::authoring::{Ids, key, moment};
 use super::tables::{MachineRow, RoleRow};
-use super::{Book, Fault, Shot, life};
+use super::{Book, Fault, Shot, noted, pictures};
 use crate::record::{Change, Fitting, Kind, Machine, MachineId, Placement, PowerOn, Role, RoleId, When};
 use crate::text;
 
@@ -26,7 +26,7 @@ pub fn change(row: &MachineRow, book: &Book, ids: &mut Ids, shots: &mut Vec<Shot
         add_role(role, id, on, row, book, &mut change, ids)?;
     }
     for one in &row.reading {
-        change.put(life::reading(one, None, Some(id), book, ids));
+        change.put(noted::reading(one, None, Some(id), book, ids));
     }
     for one in &row.power_on {
         change.put(PowerOn {
@@ -43,15 +43,15 @@ pub fn change(row: &MachineRow, book: &Book, ids: &mut Ids, shots: &mut Vec<Shot
     }
     for one in &row.proof {
         let fault = |fault| Fault { at: row.name.clone(), fault };
-        change.put(life::proof(one, None, Some(id), book, ids).map_err(fault)?);
+        change.put(noted::proof(one, None, Some(id), book, ids).map_err(fault)?);
     }
     for one in &row.case {
-        change.put_all(life::fault_case(one, None, Some(id), book, ids)?);
+        change.put_all(noted::fault_case(one, None, Some(id), book, ids)?);
     }
     if let Some(subject) = &row.picture {
-        let mut photo = life::photo(None, Some(id), on, ids);
+        let mut photo = pictures::photo(None, Some(id), on, ids);
         photo.caption.clone_from(&row.name);
-        let subject = life::titled(subject.clone(), &row.name, Kind::Case);
+        let subject = pictures::titled(subject.clone(), &row.name, Kind::Case);
         shots.push(Shot { photo, subject, marks: Vec::new() });
     }
     Ok(change)

@@ -3,6 +3,8 @@
 mod date;
 mod life;
 mod machines;
+mod noted;
+mod pictures;
 mod subject;
 mod tables;
 mod workshop;
@@ -72,6 +74,13 @@ struct Shot {
 struct Sheet {
     attachment: crate::record::Attachment,
     text: String,
+}
+
+/// What a row names, where it names anything.
+fn find<T: Copy>(known: &HashMap<String, T>, name: Option<&String>, what: &str) -> Result<Option<T>, Fault> {
+    let Some(name) = name else { return Ok(None) };
+    let fault = || Fault { at: what.to_owned(), fault: format!("“{name}” stands nowhere") };
+    known.get(name).copied().ok_or_else(fault).map(Some)
 }
 
 /// Makes the sample workshop in a new logbook at `path`, as if today were `today`. Waits for the disk.

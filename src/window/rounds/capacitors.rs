@@ -3,7 +3,7 @@
 use egui::{Key, Response, Ui};
 use serde::{Deserialize, Serialize};
 
-use super::{add_entries, new_uuid};
+use super::new_uuid;
 use crate::assess::findings::after_capacitors;
 use crate::counted;
 use crate::record::{
@@ -127,7 +127,7 @@ impl CapacitorsRound {
             return entries;
         }
         let mut would_be = file.clone();
-        add_entries(&mut would_be, &entries);
+        would_be.hang_all(&entries);
         entries.extend(after_capacitors(&would_be, rules, logged, &mut new_uuid));
         entries
     }

@@ -257,23 +257,31 @@ fn joint_ui(ui: &mut Ui, joint: &Joint, texts: &[String]) {
         }
         None => drop(ui.label(body(text!("They do not say when it was made.")))),
     }
+    joint_notes_ui(ui, joint, |at| texts.get(at).map_or("", String::as_str));
+}
+
+/// What follows from markings that are read together: the day before which it cannot have been made, how far they can
+/// be trusted, and those later than the rest; `printed` tells a marking's text.
+pub fn joint_notes_ui<'a>(ui: &mut Ui, joint: &Joint, printed: impl Fn(usize) -> &'a str) {
+    let tokens = ui.tokens();
     if let Some(bound) = joint.not_before {
         let by = match bound.cause {
-            NotBeforeCause::Marking(at) => text!("by “{text}”", text = texts.get(at).map_or("", String::as_str)),
+            NotBeforeCause::Marking(at) => text!("by “{text}”", text = printed(at)),
             NotBeforeCause::Design => text!("by its design’s introduction").to_owned(),
         };
         ui.label(body(text!("Not before {day}, {by}", day = bound.day, by = by)));
     }
-    ui.label(remark(ui, text!("Trust: {confidence}", confidence = joint.confidence)));
+    if !joint.markings.is_empty() {
+        ui.label(remark(ui, text!("Trust: {confidence}", confidence = joint.confidence)));
+    }
     for outlier in &joint.outliers {
-        let marked = texts.get(outlier.marking).map_or("", String::as_str);
         let weeks = counted!("{count} week", "{count} weeks", usize::try_from(outlier.weeks).unwrap_or(0));
         ui.horizontal_wrapped(|ui| {
             let colour = if outlier.cause == OutlierCause::Replaced { tokens.ink_weak } else { tokens.hold_power };
             mark_ui(ui, Mark::Heed, colour);
             ui.label(body(text!(
                 "“{text}” is {weeks} later than the rest: {cause}",
-                text = marked,
+                text = printed(outlier.marking),
                 weeks = weeks,
                 cause = outlier.cause
             )));

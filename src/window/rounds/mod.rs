@@ -26,14 +26,12 @@ mod days;
 mod markings;
 mod photos;
 mod survey;
-mod would_be;
 
 pub use capacitors::CapacitorsRound;
 pub use days::days_text;
-pub use markings::MarkingsRound;
+pub use markings::{MarkingsRound, joint_notes_ui};
 pub use photos::PhotosRound;
 pub use survey::SurveyRound;
-pub use would_be::add_entries;
 
 /// A fresh key for a record that is about to be written.
 pub fn new_uuid() -> uuid::Uuid {

@@ -123,19 +123,10 @@ pub fn write(file: &mut PartFile, entries: Vec<Entry>, mut sequence: u32) {
                 sequence += 1;
             }
         }
-        match entry {
-            Entry::Finding(finding) => file.findings.push(FindingFile { finding, looks: Vec::new() }),
-            Entry::Look(look) => {
-                let of = file.findings.iter_mut().find(|known| known.finding.id == look.finding).unwrap();
-                of.looks.push(look);
-                of.looks.sort_by_key(|look| look.looked.order());
-            }
-            Entry::Work(work) => match file.work.iter_mut().find(|known| known.id == work.id) {
-                Some(known) => *known = work,
-                None => file.work.push(work),
-            },
-            other => panic!("no {other:?} is expected here"),
-        }
+        file.hang(entry);
+    }
+    for finding in &mut file.findings {
+        finding.looks.sort_by_key(|look| look.looked.order());
     }
 }
 

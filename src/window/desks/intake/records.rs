@@ -9,7 +9,7 @@ use crate::record::{
 };
 use crate::text;
 use crate::window::outbox::View;
-use crate::window::rounds::{add_entries, new_uuid};
+use crate::window::rounds::new_uuid;
 
 /// Everything that would be written.
 pub struct Records {
@@ -124,7 +124,7 @@ pub fn records(typed: &Typed, view: &View<'_>, id: PartId) -> Records {
     let mut would_be = PartFile::new(part.clone());
     let mut entries: Vec<Entry> = vec![part.into()];
     let mut add = |would_be: &mut PartFile, more: Vec<Entry>| {
-        add_entries(would_be, &more);
+        would_be.hang_all(&more);
         entries.extend(more);
     };
     add(&mut would_be, typed.markings.entries(id, today));

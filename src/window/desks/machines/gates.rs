@@ -1,8 +1,8 @@
 //! A machine's gates with their reasons, and the answer to "may power be applied?".
 
-use egui::{CollapsingHeader, Ui};
+use egui::{CollapsingHeader, RichText, Ui};
 
-use crate::assess::{Gate, GateState, Power, Readiness, Reason, Verdict, Weight};
+use crate::assess::{Gate, GateState, Next, Power, Readiness, Reason, Verdict, Weight};
 use crate::record::Word;
 use crate::text;
 use crate::window::outbox::{Outbox, View};
@@ -135,16 +135,25 @@ pub fn next_ui(ui: &mut Ui, readiness: &Readiness, view: &View<'_>, outbox: &mut
     let Some(next) = &readiness.next else { return };
     ui.horizontal_wrapped(|ui| {
         ui.label(strong(text!("Next:")));
-        let sentence = next.sentence(view.logbook, view.rules);
-        match next.part() {
-            Some(part) => {
-                if link_ui(ui, &sentence).clicked() {
-                    outbox.go(Page::Part(part));
-                }
-            }
-            None => {
-                ui.label(strong(sentence));
+        step_ui(ui, next, view, outbox, strong);
+    });
+}
+
+/// A next step in a sentence; it leads to the part that it is about.
+pub fn step_ui(
+    ui: &mut Ui,
+    next: &Next,
+    view: &View<'_>,
+    outbox: &mut Outbox,
+    written: impl FnOnce(String) -> RichText,
+) {
+    let sentence = next.sentence(view.logbook, view.rules);
+    match next.part() {
+        Some(part) => {
+            if link_ui(ui, &sentence).clicked() {
+                outbox.go(Page::Part(part));
             }
         }
-    });
+        None => drop(ui.label(written(sentence))),
+    }
 }

@@ -2,14 +2,14 @@
 
 use egui::{Align, Layout, ScrollArea, Ui};
 
-use super::gates::{gate_marks, power_word};
+use super::gates::{gate_marks, power_word, step_ui};
 use crate::assess::{Gate, MachineAnswers, Readiness, Totals};
 use crate::record::{MachineFile, When, Word};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, TextRole, Themed};
-use crate::window::widgets::{body, gate_strip_ui, link_ui, power_badge_ui, remark};
+use crate::window::widgets::{body, gate_strip_ui, power_badge_ui, remark};
 
 /// Machines in the order of their rank (unranked last), then by name.
 pub fn in_order<'a>(view: &View<'a>) -> Vec<&'a MachineAnswers> {
@@ -70,17 +70,7 @@ fn machine_ui(ui: &mut Ui, answers: &MachineAnswers, view: &View<'_>, outbox: &m
             return;
         };
         ui.label(remark(ui, text!("Next")));
-        let sentence = next.sentence(view.logbook, view.rules);
-        match next.part() {
-            Some(part) => {
-                if link_ui(ui, &sentence).clicked() {
-                    outbox.go(Page::Part(part));
-                }
-            }
-            None => {
-                ui.label(body(sentence));
-            }
-        }
+        step_ui(ui, next, view, outbox, body);
         ui.label(remark(ui, left_text(readiness)));
     });
 }

@@ -11,14 +11,11 @@ use crate::record::{Change, DesignFile, FromFactory, Marking, PartFile, Word};
 use crate::store::Store;
 use crate::text;
 use crate::trade::Span;
-use crate::trade::date_code::{Joint, Kept, NotBeforeCause, OutlierCause, Reading, Scheme};
+use crate::trade::date_code::{Joint, Kept, Reading, Scheme};
 use crate::window::outbox::Outbox;
-use crate::window::rounds::{MarkingsRound, days_text};
-use crate::window::theme::marks::Mark;
+use crate::window::rounds::{MarkingsRound, days_text, joint_notes_ui};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{
-    SpanBar, body, link_ui, mark_ui, marking, press_ui, remark, strong, title_ui, years_text,
-};
+use crate::window::widgets::{SpanBar, body, link_ui, marking, press_ui, remark, strong, title_ui, years_text};
 
 /// Further readings of a marking shown for choosing.
 const OTHERS: usize = 4;
@@ -127,7 +124,6 @@ impl Made {
 
 /// The span that all markings give, on a line of years against the design's.
 fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marking]) {
-    let tokens = ui.tokens();
     let making = &about.answers.making;
     match making.span {
         Some(span) if making.is_marked => {
@@ -144,32 +140,7 @@ fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marki
     if let Some(span) = making.span {
         bar_ui(ui, about, span);
     }
-    if let Some(bound) = joint.not_before {
-        let by = match bound.cause {
-            NotBeforeCause::Marking(at) => {
-                text!("by “{text}”", text = markings.get(at).map_or("", |marking| marking.text.as_str()))
-            }
-            NotBeforeCause::Design => text!("by its design’s introduction").to_owned(),
-        };
-        ui.label(body(text!("Not before {day}, {by}", day = bound.day, by = by)));
-    }
-    if !markings.is_empty() {
-        ui.label(remark(ui, text!("Trust: {confidence}", confidence = joint.confidence)));
-    }
-    for outlier in &joint.outliers {
-        let printed = markings.get(outlier.marking).map_or("", |marking| marking.text.as_str());
-        let weeks = counted!("{count} week", "{count} weeks", usize::try_from(outlier.weeks).unwrap_or(0));
-        ui.horizontal_wrapped(|ui| {
-            let colour = if outlier.cause == OutlierCause::Replaced { tokens.ink_weak } else { tokens.hold_power };
-            mark_ui(ui, Mark::Heed, colour);
-            ui.label(body(text!(
-                "“{text}” is {weeks} later than the rest: {cause}",
-                text = printed,
-                weeks = weeks,
-                cause = outlier.cause
-            )));
-        });
-    }
+    joint_notes_ui(ui, joint, |at| markings.get(at).map_or("", |marking| marking.text.as_str()));
 }
 
 fn bar_ui(ui: &mut Ui, about: &About<'_>, span: Span) {
