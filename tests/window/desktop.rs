@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 
-use benchwright::record::{Change, Kind, PhotoView};
+use benchwright::record::{Change, Kind, PartId, PhotoView};
 use benchwright::window::command::{Appearance, Command};
 use benchwright::window::desktop::{Chosen, Desktop};
 use benchwright::window::outbox::Ask;
@@ -32,6 +32,17 @@ impl Desktop for Told {
         self.asked.lock().unwrap().push(ask);
         Box::pin(std::future::ready(self.files.lock().unwrap().clone()))
     }
+}
+
+/// A window on the sheet of a board.
+fn sheet(desktop: Arc<Told>) -> (Hand, PartId) {
+    let board = part("0042", Kind::Mainboard, "Veltrane board");
+    let id = board.id;
+    let mut change = Change::new("Log a board");
+    change.put(board);
+    let mut hand = Hand::on_desktop(change, WHOLE, desktop);
+    hand.give(Command::Go(Page::Part(id)));
+    (hand, id)
 }
 
 #[derive(Debug)]
@@ -63,19 +74,15 @@ fn picture(folder: &Path, name: &str, [width, height]: [u32; 2]) -> PathBuf {
 #[test]
 fn photographs_chosen_in_the_dialog_go_into_the_part() {
     let told = Arc::new(Told::default());
-    let board = part("0042", Kind::Mainboard, "Veltrane board");
-    let mut change = Change::new("Log a board");
-    change.put(board.clone());
-    let mut hand = Hand::on_desktop(change, WHOLE, told.clone());
-    hand.give(Command::Go(Page::Part(board.id)));
+    let (mut hand, board) = sheet(told.clone());
     let pictures =
         [picture(hand.folder.path(), "front.png", [40, 30]), picture(hand.folder.path(), "back.jpg", [30, 40])];
     *told.files.lock().unwrap() = pictures.to_vec();
     hand.press("Add a photograph…");
     press(&mut hand, "Look for it…");
-    hand.wait("both photographs", |app| app.session().unwrap().logbook.part(board.id).unwrap().photos.len() == 2);
-    assert_eq!(*told.asked.lock().unwrap(), [Ask::Photographs(Page::Part(board.id))]);
-    let photos = file(&hand, board.id).photos;
+    hand.wait("both photographs", |app| app.session().unwrap().logbook.part(board).unwrap().photos.len() == 2);
+    assert_eq!(*told.asked.lock().unwrap(), [Ask::Photographs(Page::Part(board))]);
+    let photos = file(&hand, board).photos;
     let seen = |at: usize| (photos[at].photo.width_px, photos[at].photo.height_px, photos[at].photo.view);
     assert_eq!([seen(0), seen(1)], [(40, 30, PhotoView::Overview), (30, 40, PhotoView::Detail)]);
     let session = hand.window.state().session().unwrap();
@@ -89,37 +96,29 @@ fn photographs_chosen_in_the_dialog_go_into_the_part() {
 #[test]
 fn a_cancelled_dialog_changes_nothing() {
     let told = Arc::new(Told::default());
-    let board = part("0042", Kind::Mainboard, "Veltrane board");
-    let mut change = Change::new("Log a board");
-    change.put(board.clone());
-    let mut hand = Hand::on_desktop(change, WHOLE, told.clone());
-    hand.give(Command::Go(Page::Part(board.id)));
+    let (mut hand, board) = sheet(told.clone());
     hand.press("Add a photograph…");
     press(&mut hand, "Look for it…");
     hand.give(Command::OpenLogbook);
     hand.settle();
-    assert_eq!(*told.asked.lock().unwrap(), [Ask::Photographs(Page::Part(board.id)), Ask::Logbook]);
+    assert_eq!(*told.asked.lock().unwrap(), [Ask::Photographs(Page::Part(board)), Ask::Logbook]);
     let session = hand.window.state().session().unwrap();
     assert_eq!(session.undo_name().as_deref(), Some("Log a board"));
-    assert_eq!(hand.window.state().page(), Page::Part(board.id));
+    assert_eq!(hand.window.state().page(), Page::Part(board));
 }
 
 #[test]
 fn dropped_pictures_become_photographs_and_other_files_are_attached() {
-    let board = part("0042", Kind::Mainboard, "Veltrane board");
-    let mut change = Change::new("Log a board");
-    change.put(board.clone());
-    let mut hand = Hand::on(change, WHOLE);
-    hand.give(Command::Go(Page::Part(board.id)));
+    let (mut hand, board) = sheet(Arc::new(Told::default()));
     let front = picture(hand.folder.path(), "FRONT.PNG", [40, 30]);
     let firmware = hand.folder.path().join("rom.bin");
     std::fs::write(&firmware, [0x55, 0xAA]).unwrap();
     drop_files(&mut hand, &[&front, &firmware]);
     hand.wait("both files", |app| {
-        let file = app.session().unwrap().logbook.part(board.id).unwrap().clone();
+        let file = app.session().unwrap().logbook.part(board).unwrap().clone();
         (file.photos.len(), file.attachments.len()) == (1, 1)
     });
-    let file = file(&hand, board.id);
+    let file = file(&hand, board);
     assert_eq!((file.photos[0].photo.width_px, file.photos[0].photo.height_px), (40, 30));
     assert_eq!((file.attachments[0].file_name.as_str(), file.attachments[0].bytes), ("rom.bin", 2));
 }
@@ -145,12 +144,8 @@ fn the_window_is_light_or_dark_as_the_desktop_says_unless_the_restorer_chose() {
         let told = Arc::new(Told { prefers_dark, ..Told::default() });
         let mut hand = Hand::on_desktop(Change::new("Nothing"), [1280.0, 800.0], told);
         hand.give(Command::Appear(Appearance::Desktop));
-        hand.wait("the desktop's word", |app| app.session().is_some());
-        let until = std::time::Instant::now() + std::time::Duration::from_secs(10);
-        while hand.window.ctx.theme() != theme && std::time::Instant::now() < until {
-            hand.window.step();
-        }
-        assert_eq!(hand.window.ctx.theme(), theme, "the desktop prefers dark: {prefers_dark:?}");
+        let ctx = hand.window.ctx.clone();
+        hand.wait("the desktop's word", |_| ctx.theme() == theme);
         // Where the window system itself tells, that counts.
         hand.window.input_mut().system_theme = Some(Theme::Dark);
         hand.window.run();
