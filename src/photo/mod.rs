@@ -4,5 +4,6 @@ pub mod align;
 pub mod drawing;
 pub mod read;
 pub mod thumbnail;
+pub mod tiles;
 
 pub use read::{Format, PICTURE_ENDINGS, Picture, PictureError};

@@ -19,7 +19,7 @@ pub fn shrink(picture: &Picture, side_px: u32) -> Result<RgbaImage, PictureError
 }
 
 /// Transparency laid on white: a copy is kept as JPEG, which has none.
-fn on_paper(image: DynamicImage) -> RgbaImage {
+pub(super) fn on_paper(image: DynamicImage) -> RgbaImage {
     let has_alpha = image.color().has_alpha();
     let mut image = image.into_rgba8();
     if has_alpha {

@@ -356,6 +356,9 @@ impl App {
         });
         self.focus.note(&ctx);
         self.deliver(outbox, &ctx, frame);
+        if situation.is_looking && self.page != Page::Photograph {
+            self.pictures.stop_looking();
+        }
     }
 }
 

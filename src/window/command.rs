@@ -66,7 +66,7 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 29] = [
+    pub const LISTED: [Self; 32] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
@@ -90,6 +90,9 @@ impl Command {
         Self::Look(Act::ALL[6]),
         Self::Look(Act::ALL[7]),
         Self::Look(Act::ALL[8]),
+        Self::Look(Act::ALL[9]),
+        Self::Look(Act::ALL[10]),
+        Self::Look(Act::ALL[11]),
         Self::LargerText,
         Self::SmallerText,
         Self::UsualText,

@@ -20,4 +20,5 @@ mod date_codes;
 mod drives;
 mod fuzz;
 mod joint_dates;
+mod pictures;
 mod supply;

@@ -171,3 +171,94 @@ fn a_missing_or_damaged_file_says_why() {
     }
     assert!(said(&hand).contains("is no picture"), "{}", said(&hand));
 }
+
+/// A sheet with a board before and after work, opened at the earlier one.
+fn before_and_after() -> Hand {
+    let board = part("0042", Kind::Mainboard, "Veltrane board");
+    let photos = [([300, 200], PhotoView::Before, "leaked"), ([300, 200], PhotoView::After, "cleaned")];
+    let (mut hand, _) = sheet(&board, &photos);
+    look(&mut hand);
+    hand
+}
+
+fn slider(hand: &Hand) -> f64 {
+    hand.window.get_by_role(Role::Slider).accesskit_node().numeric_value().unwrap()
+}
+
+#[test]
+fn before_and_after_stand_beside_each_other_and_zoom_together() {
+    let mut hand = before_and_after();
+    key(&mut hand, Key::C);
+    key(&mut hand, Key::Num1);
+    assert_eq!(said(&hand), "Before work, leaked: zoom 100 %");
+    assert!(hand.window.query_by_label("Compared with After work, cleaned: zoom 100 %").is_some());
+    key(&mut hand, Key::Plus);
+    assert!(hand.window.query_by_label("Compared with After work, cleaned: zoom 125 %").is_some());
+    // Escape puts one thing away after the other.
+    key(&mut hand, Key::Escape);
+    assert_eq!(hand.window.state().page(), Page::Photograph);
+    assert!(hand.window.query_by_label_contains("Compared with After").is_none());
+    key(&mut hand, Key::Escape);
+    assert_ne!(hand.window.state().page(), Page::Photograph);
+}
+
+#[test]
+fn a_slider_uncovers_one_picture_over_the_other() {
+    let mut hand = before_and_after();
+    key(&mut hand, Key::O);
+    assert_eq!(slider(&hand), 50.0);
+    hand.window.get_by_role(Role::Slider).focus();
+    hand.window.run();
+    key(&mut hand, Key::ArrowRight);
+    key(&mut hand, Key::ArrowRight);
+    assert_eq!(slider(&hand), 60.0);
+    key(&mut hand, Key::ArrowLeft);
+    assert_eq!(slider(&hand), 55.0);
+}
+
+#[test]
+fn matched_points_lay_the_second_picture_on_the_first() {
+    let mut hand = before_and_after();
+    key(&mut hand, Key::C);
+    key(&mut hand, Key::P);
+    hand.press("Put a point on both");
+    hand.press("Put a point on both");
+    assert!(hand.window.query_by_label("Two of the points lie on the same spot: move one").is_some());
+    // Twice as far apart on the first as on the second: the second is shown at twice the zoom.
+    for (point, steps) in [("Point 2 on the first picture", 20), ("Point 2 on the second picture", 10)] {
+        hand.window.get_by_label(point).focus();
+        hand.window.run();
+        for _ in 0..steps {
+            hand.window.key_press_modifiers(Modifiers::SHIFT, Key::ArrowRight);
+            hand.window.step();
+        }
+    }
+    hand.window.run();
+    key(&mut hand, Key::Num1);
+    let zoom = |hand: &Hand| {
+        let second = hand.window.get_by_label_contains("Compared with After work, cleaned: zoom");
+        let said = second.accesskit_node().label().unwrap();
+        said.split_whitespace().rev().nth(1).unwrap().parse::<f64>().unwrap()
+    };
+    assert_eq!(zoom(&hand), 100.0, "while points are matched nothing moves under them");
+    hand.press("Match points");
+    assert_eq!(zoom(&hand), 200.0);
+}
+
+#[test]
+fn any_other_photograph_can_be_compared() {
+    let board = part("0042", Kind::Mainboard, "Veltrane board");
+    let (mut hand, photos) = sheet(&board, &[([40, 20], PhotoView::Overview, "alone")]);
+    let other = part("0077", Kind::Mainboard, "Other board");
+    let mut change = Change::new("Log another board");
+    let photo = Photo { id: Store::new_id(), part: Some(other.id), caption: "twin".to_owned(), ..photos[0].clone() };
+    change.put(other).put(photo);
+    hand.window.state().session().unwrap().store().send(change);
+    hand.wait("the other board", |app| app.session().unwrap().logbook.parts.len() == 2);
+    look(&mut hand);
+    key(&mut hand, Key::C);
+    hand.fill("Or any: tag, name or caption", "0077");
+    hand.press("0077 Overview, twin");
+    assert!(hand.window.query_by_label_contains("Compared with Overview, twin: zoom").is_some());
+    assert!(hand.window.query_by_label("0077 Other board").is_some());
+}

@@ -17,12 +17,18 @@ pub enum Act {
     TurnLeft,
     Next,
     Previous,
+    /// A second picture beside this one, or none any more.
+    Compare,
+    /// The second picture beside this one, or over it.
+    BesideOrOver,
+    /// Points that are the same in both.
+    MatchPoints,
     Leave,
 }
 
 impl Act {
     /// Every act, in the order of the menu.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 12] = [
         Self::Nearer,
         Self::Farther,
         Self::Fit,
@@ -31,6 +37,9 @@ impl Act {
         Self::TurnLeft,
         Self::Next,
         Self::Previous,
+        Self::Compare,
+        Self::BesideOrOver,
+        Self::MatchPoints,
         Self::Leave,
     ];
 
@@ -45,6 +54,9 @@ impl Act {
             Self::TurnLeft => text!("Photograph: turn left"),
             Self::Next => text!("Photograph: the next one"),
             Self::Previous => text!("Photograph: the one before"),
+            Self::Compare => text!("Photograph: compare with another"),
+            Self::BesideOrOver => text!("Photograph: beside or over the other"),
+            Self::MatchPoints => text!("Photograph: match points"),
             Self::Leave => text!("Photograph: go back"),
         }
     }
@@ -60,6 +72,9 @@ impl Act {
             Self::TurnLeft => text!("Turn left"),
             Self::Next => text!("Next"),
             Self::Previous => text!("Before it"),
+            Self::Compare => text!("Compare"),
+            Self::BesideOrOver => text!("Beside or over"),
+            Self::MatchPoints => text!("Match points"),
             Self::Leave => text!("Back"),
         }
     }
@@ -72,6 +87,9 @@ impl Act {
             Self::PixelForPixel => text!("One pixel of the picture on one of the screen"),
             Self::TurnRight | Self::TurnLeft => text!("A quarter turn to look at; the kept file stays as it is"),
             Self::Next | Self::Previous => text!("The other photographs, in their order"),
+            Self::Compare => text!("Before and after, or two surveys, near and far together"),
+            Self::BesideOrOver => text!("Two beside each other, or one over the other under a slider"),
+            Self::MatchPoints => text!("Two or three points that are the same in both lay one on the other"),
             Self::Leave => text!("Back to where you were"),
         }
     }
@@ -88,6 +106,9 @@ impl Act {
             Self::TurnLeft => KeyboardShortcut::new(Modifiers::SHIFT, Key::R),
             Self::Next => key(Key::PageDown),
             Self::Previous => key(Key::PageUp),
+            Self::Compare => key(Key::C),
+            Self::BesideOrOver => key(Key::O),
+            Self::MatchPoints => key(Key::P),
             Self::Leave => key(Key::Escape),
         }
     }
