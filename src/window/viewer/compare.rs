@@ -144,7 +144,7 @@ impl Compare {
         if self.is_matching || !self.is_over {
             let one = picture_ui(ui, view, placed, shown, placed.area);
             let two = picture_ui(ui, view, &other, second.photo(), area);
-            self.named_ui(ui, &other, second.photo());
+            Self::named_ui(ui, &other, second.photo());
             if self.is_matching {
                 self.points.ui(ui, [placed, &other], response);
             }
@@ -154,12 +154,12 @@ impl Compare {
         let (mine, its) = if self.shown_is_left(shown) { (left, right) } else { (right, left) };
         let painted =
             worse(picture_ui(ui, view, placed, shown, mine), picture_ui(ui, view, &other, second.photo(), its));
-        self.named_ui(ui, &other, second.photo());
+        Self::named_ui(ui, &other, second.photo());
         self.slider_ui(ui, area);
         painted
     }
 
-    fn named_ui(&self, ui: &Ui, placed: &Placed, photo: &Photo) {
+    fn named_ui(ui: &Ui, placed: &Placed, photo: &Photo) {
         let response = ui.interact(placed.area, ui.scope_id().with("second picture"), Sense::empty());
         let percent = format!("{:.0}", placed.zoom() * 100.0);
         let photograph = photo_text(photo);
