@@ -138,6 +138,9 @@ fn every_act_over_a_photograph_is_given_by_its_keys() {
             Act::TurnLeft => look.quarter_turns == 3,
             Act::Next => shows("3 of 3"),
             Act::Previous => shows("1 of 3"),
+            Act::Compare => hand.window.query_by_label_contains("Compared with Overview: zoom").is_some(),
+            Act::BesideOrOver => hand.window.query_by_role(Role::Slider).is_some(),
+            Act::MatchPoints => shows("Put a point on both"),
             Act::Leave => hand.window.state().page() == Page::Part(board.id),
         };
         assert!(is_done, "{act:?}: {look:?}");
