@@ -10,6 +10,7 @@ mod opened;
 mod outstanding;
 mod part;
 mod parts;
+mod photos;
 mod read;
 mod readiness;
 mod work_out;
@@ -55,6 +56,8 @@ enum Command {
     Outstanding(outstanding::Outstanding),
     #[command(about = text!("Say at which gate machines stand, and whether power may be applied"))]
     Readiness(readiness::Readiness),
+    #[command(about = text!("Take photographs of a part in, list them, or copy them out"))]
+    Photos(photos::Photos),
     #[command(about = text!("Write an exchange document's records into a logbook"))]
     Import(exchange::Import),
     #[command(about = text!("Write everything but picture bytes into an exchange document"))]
@@ -77,6 +80,7 @@ impl Command {
             Self::Part(part) => part.answer(json),
             Self::Outstanding(outstanding) => outstanding.answer(json),
             Self::Readiness(readiness) => readiness.answer(json),
+            Self::Photos(photos) => photos.answer(json),
             Self::Import(import) => import.answer(json),
             Self::Export(export) => export.answer(json),
             Self::Check(check) => check.answer(json),

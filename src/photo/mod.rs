@@ -1,9 +1,21 @@
-//! Pictures: what a file is, decoding, thumbnails, laying two over each other, and drawing the sample workshop's photographs.
+//! Pictures: what a file is, decoding, small copies, laying two over each other, taking in and handing out, and drawing
+//! the sample workshop's photographs.
 
 pub mod align;
 pub mod drawing;
+mod gather;
+mod groups;
+pub mod handed_out;
+mod heic;
+mod jpeg;
 pub mod read;
+mod shot;
+mod take_in;
 pub mod thumbnail;
 pub mod tiles;
 
 pub use read::{Format, PICTURE_ENDINGS, Picture, PictureError};
+pub use gather::{Gathered, gather};
+pub use groups::groups;
+pub use shot::{Shot, TakenAt};
+pub use take_in::{Batch, Failure, TakenIn, take_in};

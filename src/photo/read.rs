@@ -7,11 +7,18 @@ use std::path::Path;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder as _, ImageFormat, ImageReader, Limits};
 
+use super::{Shot, heic, jpeg};
+use crate::record::Word as _;
+use crate::text;
+
 /// The most pixels a picture may have. A decoded pixel takes 3 to 8 bytes; no camera of the bench makes more.
 pub const MOST_PIXELS: u64 = 120_000_000;
 
 /// The largest picture file that is read, bytes.
 pub const MOST_BYTES: u64 = 256 * 1024 * 1024;
+
+/// How many bytes tell what a file is.
+pub const HEAD_BYTES: usize = 64;
 
 crate::words! {
     /// The kinds of picture file that can be read.
@@ -22,6 +29,7 @@ crate::words! {
         Tiff = "tiff", "TIFF";
         Bmp = "bmp", "BMP";
         Gif = "gif", "GIF";
+        Heic = "heic", "HEIC";
     }
 }
 
@@ -31,31 +39,28 @@ pub const PICTURE_ENDINGS: [&str; 8] = ["jpg", "jpeg", "png", "webp", "tif", "ti
 impl Format {
     /// How a file of this kind ends, without the dot.
     pub fn extension(self) -> &'static str {
-        use crate::record::Word as _;
         self.name()
     }
 
     /// The format that a file's first bytes tell; `None` for anything else.
     pub fn of(head: &[u8]) -> Option<Self> {
-        match image::guess_format(head).ok()? {
-            ImageFormat::Jpeg => Some(Self::Jpeg),
-            ImageFormat::Png => Some(Self::Png),
-            ImageFormat::WebP => Some(Self::Webp),
-            ImageFormat::Tiff => Some(Self::Tiff),
-            ImageFormat::Bmp => Some(Self::Bmp),
-            ImageFormat::Gif => Some(Self::Gif),
-            _ => None,
+        if heic::is_heic(head) {
+            return Some(Self::Heic);
         }
+        let format = image::guess_format(head).ok()?;
+        Self::ALL.iter().copied().find(|known| known.decoder() == Some(format))
     }
 
-    fn decoder(self) -> ImageFormat {
+    /// What the `image` library calls it; `None` where it has no decoder for it.
+    fn decoder(self) -> Option<ImageFormat> {
         match self {
-            Self::Jpeg => ImageFormat::Jpeg,
-            Self::Png => ImageFormat::Png,
-            Self::Webp => ImageFormat::WebP,
-            Self::Tiff => ImageFormat::Tiff,
-            Self::Bmp => ImageFormat::Bmp,
-            Self::Gif => ImageFormat::Gif,
+            Self::Jpeg => Some(ImageFormat::Jpeg),
+            Self::Png => Some(ImageFormat::Png),
+            Self::Webp => Some(ImageFormat::WebP),
+            Self::Tiff => Some(ImageFormat::Tiff),
+            Self::Bmp => Some(ImageFormat::Bmp),
+            Self::Gif => Some(ImageFormat::Gif),
+            Self::Heic => None,
         }
     }
 }
@@ -63,19 +68,19 @@ impl Format {
 /// Why a picture cannot be had; each names the file.
 #[derive(Debug, thiserror::Error)]
 pub enum PictureError {
-    #[error("“{name}” cannot be read: {reason}")]
+    #[error("{}", text!("“{name}” cannot be read: {reason}", name = .name, reason = .reason))]
     Unreadable { name: String, reason: std::io::Error },
-    #[error("“{name}” is empty")]
+    #[error("{}", text!("“{name}” is empty", name = .name))]
     Empty { name: String },
-    #[error("“{name}” is no picture: JPEG, PNG, WebP, TIFF, BMP and GIF can be read")]
+    #[error("{}", text!("“{name}” is no picture: JPEG, PNG, WebP, TIFF, BMP, GIF and HEIC can be read", name = .name))]
     NotAPicture { name: String },
-    #[error("“{name}” is cut short: copy it again from where it came from")]
+    #[error("{}", text!("“{name}” is cut short: copy it again from where it came from", name = .name))]
     CutShort { name: String },
-    #[error("“{name}” is too large: {width_px} × {height_px} pixels, {most} million are read at most")]
-    TooManyPixels { name: String, width_px: u32, height_px: u32, most: u64 },
-    #[error("“{name}” is too large: {mb} MB, {most} MB are read at most")]
-    TooManyBytes { name: String, mb: u64, most: u64 },
-    #[error("“{name}” is damaged: {reason}")]
+    #[error("{}", text!("“{name}” is too large: {width} × {height} pixels, {most} million are read at most", name = .name, width = .width_px, height = .height_px, most = MOST_PIXELS / 1_000_000))]
+    TooManyPixels { name: String, width_px: u32, height_px: u32 },
+    #[error("{}", text!("“{name}” is too large: {mb} MB, {most} MB are read at most", name = .name, mb = .mb, most = MOST_BYTES / (1024 * 1024)))]
+    TooManyBytes { name: String, mb: u64 },
+    #[error("{}", text!("“{name}” is damaged: {reason}", name = .name, reason = .reason))]
     Damaged { name: String, reason: String },
 }
 
@@ -88,6 +93,7 @@ pub struct Picture {
     width_px: u32,
     height_px: u32,
     orientation: Orientation,
+    shot: Shot,
 }
 
 impl Picture {
@@ -95,17 +101,18 @@ impl Picture {
     pub fn open(path: &Path) -> Result<Self, PictureError> {
         let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
         let unreadable = |reason| PictureError::Unreadable { name: name.clone(), reason };
-        let file = File::open(path).map_err(unreadable)?;
-        let metadata = file.metadata().map_err(unreadable)?;
-        if metadata.is_dir() {
+        let metadata = path.metadata().map_err(unreadable)?;
+        // A pipe or a device might keep its reader waiting for ever.
+        if !metadata.is_file() {
             return Err(PictureError::NotAPicture { name });
         }
         let mut bytes = Vec::new();
-        // One byte over the limit is read, so that a device that claims no length is refused too.
+        // One byte over the limit is read, so that a file that grows meanwhile is refused too.
+        let file = File::open(path).map_err(unreadable)?;
         file.take(MOST_BYTES + 1).read_to_end(&mut bytes).map_err(unreadable)?;
         if bytes.len() as u64 > MOST_BYTES {
             let mb = metadata.len().max(MOST_BYTES) / (1024 * 1024);
-            return Err(PictureError::TooManyBytes { name, mb, most: MOST_BYTES / (1024 * 1024) });
+            return Err(PictureError::TooManyBytes { name, mb });
         }
         Self::from_bytes(name, bytes)
     }
@@ -120,16 +127,29 @@ impl Picture {
         if is_cut_short(format, &bytes) {
             return Err(PictureError::CutShort { name });
         }
-        let reader = ImageReader::with_format(Cursor::new(&bytes[..]), format.decoder());
-        let mut decoder = reader.into_decoder().map_err(|error| refused(&name, error))?;
-        let orientation = decoder.orientation().unwrap_or(Orientation::NoTransforms);
-        let (width, height) = decoder.dimensions();
-        drop(decoder);
-        let (width_px, height_px) = if turns_sideways(orientation) { (height, width) } else { (width, height) };
-        if u64::from(width) * u64::from(height) > MOST_PIXELS {
-            return Err(PictureError::TooManyPixels { name, width_px, height_px, most: MOST_PIXELS / 1_000_000 });
+        let mut shot = guarded(&name, || Ok(Shot::of(&bytes)))?;
+        let (width, height) = guarded(&name, || match format.decoder() {
+            None => heic::size_px(&name, &bytes),
+            Some(decoder) => {
+                let reader = ImageReader::with_format(Cursor::new(&bytes[..]), decoder);
+                Ok(reader.into_decoder().map_err(|error| refused(&name, error))?.dimensions())
+            }
+        })?;
+        if format == Format::Heic {
+            // Its container says how it is turned, and its decoder turns it.
+            shot.orientation = 1;
         }
-        Ok(Self { name, bytes, format, width_px, height_px, orientation })
+        let orientation = Orientation::from_exif(shot.orientation).unwrap_or(Orientation::NoTransforms);
+        let (width_px, height_px) = if shot.orientation > 4 { (height, width) } else { (width, height) };
+        if u64::from(width) * u64::from(height) > MOST_PIXELS {
+            return Err(PictureError::TooManyPixels { name, width_px, height_px });
+        }
+        Ok(Self { name, bytes, format, width_px, height_px, orientation, shot })
+    }
+
+    /// What it is called in messages.
+    pub fn name(&self) -> &str {
+        &self.name
     }
 
     /// The file's bytes, as they were.
@@ -152,57 +172,50 @@ impl Picture {
         self.height_px
     }
 
+    /// What its camera noted.
+    pub fn shot(&self) -> &Shot {
+        &self.shot
+    }
+
+    /// How its decoded pixels must be turned to be seen as the camera says.
+    pub(super) fn orientation(&self) -> Orientation {
+        self.orientation
+    }
+
     /// Decodes it, turned as the camera says. Takes long: never on the window's thread.
     pub fn decode(&self) -> Result<DynamicImage, PictureError> {
-        let mut reader = ImageReader::with_format(Cursor::new(&self.bytes[..]), self.format.decoder());
-        let mut limits = Limits::default();
-        limits.max_alloc = Some(MOST_PIXELS * 8);
-        reader.limits(limits);
-        let mut image = reader.decode().map_err(|error| refused(&self.name, error))?;
+        let mut image = guarded(&self.name, || {
+            let Some(decoder) = self.format.decoder() else { return heic::decode(&self.name, &self.bytes) };
+            let mut reader = ImageReader::with_format(Cursor::new(&self.bytes[..]), decoder);
+            let mut limits = Limits::default();
+            limits.max_alloc = Some(MOST_PIXELS * 8);
+            reader.limits(limits);
+            reader.decode().map_err(|error| refused(&self.name, error))
+        })?;
         image.apply_orientation(self.orientation);
         Ok(image)
     }
 }
 
-fn turns_sideways(orientation: Orientation) -> bool {
-    matches!(
-        orientation,
-        Orientation::Rotate90 | Orientation::Rotate270 | Orientation::Rotate90FlipH | Orientation::Rotate270FlipH
-    )
+/// A decoder that meets a picture it was not made for must not take the others with it.
+pub(super) fn guarded<T>(name: &str, read: impl FnOnce() -> Result<T, PictureError>) -> Result<T, PictureError> {
+    std::panic::catch_unwind(std::panic::AssertUnwindSafe(read)).unwrap_or_else(|_| {
+        let reason = text!("its decoder cannot make sense of it").to_owned();
+        Err(PictureError::Damaged { name: name.to_owned(), reason })
+    })
 }
 
 /// Cuts that decoders pass over in silence, filling the rest with grey.
 fn is_cut_short(format: Format, bytes: &[u8]) -> bool {
     match format {
-        Format::Jpeg => is_jpeg_cut_short(bytes),
+        Format::Jpeg => jpeg::is_cut_short(bytes),
         // RIFF tells the length of all that follows its first eight bytes.
         Format::Webp => bytes
             .get(4..8)
             .and_then(|length| <[u8; 4]>::try_from(length).ok())
             .is_none_or(|length| (bytes.len() as u64) < u64::from(u32::from_le_bytes(length)) + 8),
         Format::Png => bytes.len() < 45,
-        Format::Tiff | Format::Bmp | Format::Gif => false,
-    }
-}
-
-/// Walks the segments of ITU-T T.81, annex B, to the first scan; an end marker (FF D9) has to follow it.
-fn is_jpeg_cut_short(bytes: &[u8]) -> bool {
-    let mut at = 2;
-    loop {
-        let Some(&[marker_start, marker]) = bytes.get(at..at + 2) else { return true };
-        if marker_start != 0xFF {
-            // Not a segment: the decoder says what is wrong with it.
-            return false;
-        }
-        match marker {
-            0xFF => at += 1,
-            0x01 | 0xD0..=0xD8 => at += 2,
-            0xDA => return !bytes[at..].windows(2).any(|pair| pair == [0xFF, 0xD9]),
-            _ => {
-                let Some(&[high, low]) = bytes.get(at + 2..at + 4) else { return true };
-                at += 2 + usize::from(u16::from_be_bytes([high, low])).max(2);
-            }
-        }
+        Format::Tiff | Format::Bmp | Format::Gif | Format::Heic => false,
     }
 }
 

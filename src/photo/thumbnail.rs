@@ -1,37 +1,110 @@
-//! Small copies of pictures, made off the window's thread and kept on disk by the picture's content.
+//! Small copies of pictures, several sizes from one decoding, kept on disk by the picture's content.
 
 use std::fs;
-use std::io::{BufWriter, Cursor, Write as _};
+use std::io::Cursor;
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicU32, Ordering};
 
-use image::codecs::jpeg::JpegEncoder;
-use image::{DynamicImage, ImageFormat, ImageReader, Rgba, RgbaImage};
+use fast_image_resize::images::Image;
+use fast_image_resize::{FilterType, PixelType, ResizeAlg, ResizeOptions, Resizer};
+use image::{DynamicImage, ImageFormat, ImageReader, Rgb, RgbImage, RgbaImage};
+use jpeg_decoder::PixelFormat;
+use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 
-use super::{Picture, PictureError};
+use super::read::guarded;
+use super::{Format, Picture, PictureError};
+
+/// The sides of the squares into which kept copies fit, pixels: for a list, for a sheet, for a close look.
+pub const SIDES_PX: [u32; 3] = [256, 640, 1600];
+
+/// How strongly kept copies are packed, 1–100.
+const QUALITY: u8 = 82;
 
 /// A copy that fits in a square of `side_px`, turned as the camera says, never enlarged.
 pub fn shrink(picture: &Picture, side_px: u32) -> Result<RgbaImage, PictureError> {
-    let image = picture.decode()?;
-    let side_px = side_px.max(1);
-    let small =
-        if image.width() <= side_px && image.height() <= side_px { image } else { image.thumbnail(side_px, side_px) };
-    Ok(on_paper(small))
+    let [small] = shrink_each(picture, [side_px])?;
+    Ok(DynamicImage::ImageRgb8(small).into_rgba8())
+}
+
+/// Copies that fit in squares of these sides, all from one decoding, turned as the camera says, never enlarged.
+pub fn shrink_each<const N: usize>(picture: &Picture, sides_px: [u32; N]) -> Result<[RgbImage; N], PictureError> {
+    let largest = sides_px.into_iter().max().unwrap_or(1);
+    // Pixels come as stored, and are turned when they are few.
+    let (image, orientation) = match scaled(picture, largest) {
+        Some(image) => (image, picture.orientation()),
+        None => (on_paper(picture.decode()?), image::metadata::Orientation::NoTransforms),
+    };
+    Ok(sides_px.map(|side_px| {
+        let mut small = DynamicImage::ImageRgb8(fitted(&image, side_px));
+        small.apply_orientation(orientation);
+        small.into_rgb8()
+    }))
+}
+
+/// A JPEG decoded at the smallest of 1/1, 1/2, 1/4 and 1/8 of its size that is not below `side_px`; `None` for what this
+/// decoder does not know, which the one for whole pictures may.
+fn scaled(picture: &Picture, side_px: u32) -> Option<RgbImage> {
+    if picture.format() != Format::Jpeg {
+        return None;
+    }
+    let decoded = guarded(picture.name(), || {
+        let mut decoder = jpeg_decoder::Decoder::new(picture.bytes());
+        let decode = || -> Result<_, jpeg_decoder::Error> {
+            decoder.read_info()?;
+            let stored = decoder.info().map_or((1, 1), |info| (u32::from(info.width), u32::from(info.height)));
+            let (width, height) = inside(stored, side_px);
+            let size = decoder.scale(width as u16, height as u16)?;
+            Ok((size, decoder.decode()?, decoder.info().map(|info| info.pixel_format)))
+        };
+        Ok({ decode }().ok())
+    });
+    let ((width, height), pixels, format) = decoded.ok()??;
+    let (width, height) = (u32::from(width), u32::from(height));
+    match format? {
+        PixelFormat::RGB24 => RgbImage::from_raw(width, height, pixels),
+        PixelFormat::L8 => {
+            image::GrayImage::from_raw(width, height, pixels).map(|gray| DynamicImage::ImageLuma8(gray).into_rgb8())
+        }
+        PixelFormat::L16 | PixelFormat::CMYK32 => None,
+    }
+}
+
+/// The size of a picture that fits in a square, its sides in proportion, neither enlarged nor 0.
+fn inside((width, height): (u32, u32), side_px: u32) -> (u32, u32) {
+    let longest = width.max(height).max(1);
+    let side_px = side_px.clamp(1, longest);
+    let fit = |side: u32| (f64::from(side) * f64::from(side_px) / f64::from(longest)).round().max(1.0) as u32;
+    (fit(width), fit(height))
+}
+
+fn fitted(image: &RgbImage, side_px: u32) -> RgbImage {
+    let (width, height) = inside(image.dimensions(), side_px);
+    if (width, height) == image.dimensions() {
+        return image.clone();
+    }
+    let mut small = Image::new(width, height, PixelType::U8x3);
+    let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::Lanczos3));
+    let source = fast_image_resize::images::ImageRef::new(image.width(), image.height(), image, PixelType::U8x3);
+    source
+        .ok()
+        .and_then(|source| Resizer::new().resize(&source, &mut small, &options).ok())
+        .expect("both pictures have three bytes a pixel");
+    RgbImage::from_raw(width, height, small.into_vec()).expect("three bytes a pixel")
 }
 
 /// Transparency laid on white: a copy is kept as JPEG, which has none.
-pub(super) fn on_paper(image: DynamicImage) -> RgbaImage {
-    let has_alpha = image.color().has_alpha();
-    let mut image = image.into_rgba8();
-    if has_alpha {
-        for Rgba([red, green, blue, alpha]) in image.pixels_mut() {
-            let share = u16::from(*alpha);
-            for channel in [red, green, blue] {
-                *channel = ((u16::from(*channel) * share + 255 * (255 - share)) / 255) as u8;
-            }
-            *alpha = 255;
-        }
+pub(super) fn on_paper(image: DynamicImage) -> RgbImage {
+    if !image.color().has_alpha() {
+        return image.into_rgb8();
     }
-    image
+    let image = image.into_rgba8();
+    let mut paper = RgbImage::new(image.width(), image.height());
+    for (Rgb(on), over) in paper.pixels_mut().zip(image.pixels()) {
+        let [colours @ .., alpha] = over.0;
+        let share = u16::from(alpha);
+        *on = colours.map(|colour| ((u16::from(colour) * share + 255 * (255 - share)) / 255) as u8);
+    }
+    paper
 }
 
 /// Small copies on disk. Only a cache: what is missing or damaged there is made again from the picture.
@@ -46,18 +119,32 @@ impl Cache {
         Self { folder: folder.into() }
     }
 
-    /// The small copy of the picture at `path`, whose content has the SHA-256 `content` (in hexadecimal).
+    /// The small copy of the picture at `path`, whose content has the SHA-256 `content` (in hexadecimal). A side of
+    /// [`SIDES_PX`] is answered fast; when it is missing, all of them are made at once. Any other is made each time,
+    /// out of the next larger kept copy where there is one.
     pub fn thumbnail(&self, content: &str, path: &Path, side_px: u32) -> Result<RgbaImage, PictureError> {
-        let kept = self.file(content, side_px);
-        if let Some(image) = kept.as_deref().and_then(load) {
-            return Ok(image);
+        let Some(place) = SIDES_PX.iter().position(|side| *side >= side_px) else {
+            return shrink(&Picture::open(path)?, side_px);
+        };
+        let kept = self.file(content, SIDES_PX[place]).as_deref().and_then(load);
+        let small = if let Some(small) = kept {
+            small
+        } else {
+            let copies = shrink_each(&Picture::open(path)?, SIDES_PX)?;
+            self.keep(content, &copies);
+            Vec::from(copies).swap_remove(place)
+        };
+        Ok(DynamicImage::ImageRgb8(fitted(&small, side_px)).into_rgba8())
+    }
+
+    /// Keeps the small copies of a picture, in the order of [`SIDES_PX`].
+    pub fn keep(&self, content: &str, copies: &[RgbImage; SIDES_PX.len()]) {
+        for (side_px, copy) in SIDES_PX.into_iter().zip(copies) {
+            if let Some(file) = self.file(content, side_px) {
+                // A full or read-only cache costs time, not pictures.
+                let _ = keep(&file, copy);
+            }
         }
-        let image = shrink(&Picture::open(path)?, side_px)?;
-        if let Some(kept) = kept {
-            // A full or read-only cache costs time, not pictures.
-            let _ = keep(&kept, &image);
-        }
-        Ok(image)
     }
 
     /// Where a copy is kept; `None` for a name that is no hash and must not become a path.
@@ -67,24 +154,29 @@ impl Cache {
     }
 }
 
-fn load(path: &Path) -> Option<RgbaImage> {
+fn load(path: &Path) -> Option<RgbImage> {
     let bytes = fs::read(path).ok()?;
     // A copy that was cut off by a lost power line decodes without complaint: its end has to be there.
     if !bytes.ends_with(&[0xFF, 0xD9]) {
         return None;
     }
-    ImageReader::with_format(Cursor::new(bytes), ImageFormat::Jpeg).decode().ok().map(DynamicImage::into_rgba8)
+    ImageReader::with_format(Cursor::new(bytes), ImageFormat::Jpeg).decode().ok().map(DynamicImage::into_rgb8)
 }
 
 /// Written beside and renamed, so that a reader never meets half a copy.
-fn keep(path: &Path, image: &RgbaImage) -> Result<(), Box<dyn std::error::Error>> {
-    let folder = path.parent().unwrap_or(Path::new("."));
-    fs::create_dir_all(folder)?;
-    let beside = path.with_extension(format!("{}.part", std::process::id()));
-    let mut file = BufWriter::new(fs::File::create(&beside)?);
-    let rgb = DynamicImage::ImageRgba8(image.clone()).into_rgb8();
-    JpegEncoder::new_with_quality(&mut file, 85).encode_image(&rgb)?;
-    file.flush()?;
-    fs::rename(beside, path)?;
-    Ok(())
+fn keep(path: &Path, image: &RgbImage) -> Result<(), Box<dyn std::error::Error>> {
+    let mut bytes = Vec::new();
+    let mut encoder = Encoder::new(&mut bytes, QUALITY);
+    encoder.set_sampling_factor(SamplingFactor::R_4_2_0);
+    encoder.encode(image, u16::try_from(image.width())?, u16::try_from(image.height())?, ColorType::Rgb)?;
+    fs::create_dir_all(path.parent().unwrap_or(Path::new(".")))?;
+    // Two threads may make the same copy at once.
+    static NUMBER: AtomicU32 = AtomicU32::new(0);
+    let number = NUMBER.fetch_add(1, Ordering::Relaxed);
+    let beside = path.with_extension(format!("{}-{number}.part", std::process::id()));
+    let kept = fs::write(&beside, bytes).and_then(|()| fs::rename(&beside, path));
+    if kept.is_err() {
+        let _ = fs::remove_file(&beside);
+    }
+    Ok(kept?)
 }

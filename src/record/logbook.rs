@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::{
     Attachment, Design, DesignFile, DesignId, Fitting, Lot, LotId, MachineFile, MachineId, Material, PartFile, PartId,
-    PhotoFile, Place, PlaceId, Placement, Workshop,
+    Photo, PhotoFile, Place, PlaceId, Placement, Workshop,
 };
 
 /// A lot with its photographs and receipts.
@@ -63,6 +63,14 @@ impl Logbook {
     pub fn machine_named(&self, name: &str) -> Option<&Arc<MachineFile>> {
         let name = name.to_lowercase();
         self.machines.iter().find(|file| file.machine.name.to_lowercase() == name)
+    }
+
+    /// Every photograph, of parts, machines and lots.
+    pub fn photos(&self) -> impl Iterator<Item = &Photo> {
+        let parts = self.parts.iter().flat_map(|file| &file.photos);
+        let machines = self.machines.iter().flat_map(|file| &file.photos);
+        let lots = self.lots.iter().flat_map(|file| &file.photos);
+        parts.chain(machines).chain(lots).map(|file| &file.photo)
     }
 
     /// The lot of a key.

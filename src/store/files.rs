@@ -24,6 +24,8 @@ pub struct Kept {
     pub bytes: u64,
     /// As it ends, in small letters; empty for an attachment.
     pub extension: String,
+    /// Whether it was not there before.
+    pub is_new: bool,
 }
 
 /// The file of a content in a folder of the logbook.
@@ -46,12 +48,13 @@ pub fn keep(folder: &Path, source: FileSource<'_>, extension: &str) -> Result<Ke
     let incoming = folder.join(format!("incoming-{}-{number}", std::process::id()));
     let kept = copy(source, &incoming).and_then(|(content, bytes)| {
         let target = path(folder, &content, &extension);
+        let is_new = !target.exists();
         fs::rename(&incoming, &target).map_err(|error| StoreError::file("Naming the copy", error, &target))?;
         // The name itself must be on disk too; not every system can open a folder to say so.
         if let Ok(folder) = File::open(folder) {
             let _ = folder.sync_all();
         }
-        Ok(Kept { content, bytes, extension })
+        Ok(Kept { content, bytes, extension, is_new })
     });
     if kept.is_err() {
         let _ = fs::remove_file(&incoming);
@@ -88,6 +91,14 @@ fn copy(source: FileSource<'_>, target: &Path) -> Result<(String, u64), StoreErr
     }
     file.sync_all().map_err(writing)?;
     Ok((hex(&hash.finalize()), bytes))
+}
+
+/// Removes a file again that no record came to name; one that was there before stays.
+pub fn forget(folder: &Path, kept: &Kept) {
+    if kept.is_new {
+        // What cannot be removed is told by a look over the logbook.
+        let _ = fs::remove_file(path(folder, &kept.content, &kept.extension));
+    }
 }
 
 /// The SHA-256 of a file, in hexadecimal.

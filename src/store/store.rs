@@ -279,6 +279,13 @@ impl Store {
         files::keep(&self.photos(), source, extension)
     }
 
+    /// Removes photographs again that were kept, but for which no record was written. Waits for the disk.
+    pub fn forget_photos<'a>(&self, kept: impl IntoIterator<Item = &'a Kept>) {
+        let logbook = self.logbook();
+        let is_named = |kept: &Kept| logbook.photos().any(|photo| photo.content == kept.content);
+        kept.into_iter().filter(|kept| !is_named(kept)).for_each(|kept| files::forget(&self.photos(), kept));
+    }
+
     /// Copies any other file into the logbook, for an [`Attachment`]. Waits for the disk.
     pub fn keep_attachment(&self, source: FileSource<'_>) -> Result<Kept, StoreError> {
         self.writer.as_ref().ok_or(StoreError::ReadingOnly)?;

@@ -5,7 +5,7 @@ mod answers;
 mod figures;
 mod invented;
 mod logbooks;
-mod pictures;
+mod photos;
 mod readings;
 #[path = "../support/records.rs"]
 mod records;

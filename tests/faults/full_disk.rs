@@ -1,5 +1,6 @@
 //! A disk that fills up: the change is refused, what was there stays, and writing goes on once there is room.
 
+use std::path::Path;
 use std::process::Command;
 use std::sync::Arc;
 
@@ -41,22 +42,61 @@ fn a_file_system_that_is_full_is_named() {
     store.write(change).unwrap();
     let document = folder.path().join("document.json");
     std::fs::write(&document, store.export().unwrap()).unwrap();
-    // In a mount namespace of its own, so that nothing outside sees the small file system.
-    let small = folder.path().join("small");
-    std::fs::create_dir(&small).unwrap();
-    let script = r#"mount -t tmpfs -o size=1m tmpfs "$2" || exit 77
-        "$1" new "$2/w.logbook" || exit 78
+    let script = r#""$1" new "$2/w.logbook" || exit 78
         "$1" import "$2/w.logbook" "$3"; echo "left $?"
         "$1" check "$2/w.logbook""#;
+    let Some((said, errors)) = on_small_disk(folder.path(), script, &document) else { return };
+    assert!(said.contains("left 1") && said.contains("nothing is wrong"), "{said}\n{errors}");
+    assert!(errors.contains("disk is full"), "{errors}");
+}
+
+#[test]
+#[cfg(target_os = "linux")]
+fn photographs_that_find_no_room_leave_nothing_behind() {
+    let (folder, store) = fresh();
+    put(&store, "Log", part("0042", Kind::Fan)).unwrap();
+    let document = folder.path().join("document.json");
+    std::fs::write(&document, store.export().unwrap()).unwrap();
+    // Noise packs badly: 100 kB each, thirty times more than there is room for together with the database.
+    for number in 0..30 {
+        let mut dice = fastrand::Rng::with_seed(number);
+        let noise = image::RgbImage::from_fn(200, 160, |_, _| image::Rgb([dice.u8(..), dice.u8(..), dice.u8(..)]));
+        noise.save(folder.path().join(format!("{number:02}.png"))).unwrap();
+    }
+    let script = r#""$1" new "$2/w.logbook" || exit 78
+        "$1" import "$2/w.logbook" "$3" || exit 79
+        "$1" photos "$2/w.logbook" add 0042 "$2"/../*.png; echo "left $?"
+        "$1" photos "$2/w.logbook" list 0042
+        ls "$2/w.logbook/photos" | wc -l
+        "$1" check "$2/w.logbook""#;
+    let Some((said, errors)) = on_small_disk(folder.path(), script, &document) else { return };
+    assert!(said.contains("left 1") && format!("{said}{errors}").contains("disk is full"), "{said}\n{errors}");
+    assert!(said.contains("nothing is wrong") && !said.contains("no record names"), "{said}\n{errors}");
+    let count = |end: &str| -> Option<u32> {
+        said.lines().find_map(|line| line.strip_suffix(end)).and_then(|count| count.trim().parse().ok())
+    };
+    let listed = count(" photographs").or_else(|| count(" photograph")).unwrap();
+    let files = said.lines().find_map(|line| line.trim().parse::<u32>().ok()).unwrap();
+    assert_eq!(listed, files, "a file for every record and no other: {said}\n{errors}");
+    assert!(listed < 30);
+}
+
+/// What a script says, with the program, a folder on a file system of 1 MB and a document as arguments, on stdout and
+/// stderr; `None` where this user may not mount one.
+#[cfg(target_os = "linux")]
+fn on_small_disk(folder: &Path, script: &str, document: &Path) -> Option<(String, String)> {
+    let small = folder.join("small");
+    std::fs::create_dir(&small).unwrap();
+    // In a mount namespace of its own, so that nothing outside sees the small file system.
+    let script = format!("mount -t tmpfs -o size=1m tmpfs \"$2\" || exit 77\n{script}");
     let program = env!("CARGO_BIN_EXE_benchwright");
-    let output =
-        Command::new("unshare").args(["-m", "sh", "-c", script, "sh", program]).arg(&small).arg(&document).output();
-    let Ok(output) = output.inspect_err(|error| eprintln!("unshare: {error}")) else { return };
+    let mut call = Command::new("unshare");
+    let output = call.args(["-m", "sh", "-c", &script, "sh", program]).arg(&small).arg(document).output();
+    let output = output.inspect_err(|error| eprintln!("unshare: {error}")).ok()?;
     let (said, errors) = (String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
     if output.status.code() == Some(77) || errors.contains("unshare failed") {
         eprintln!("not tried: this user may not mount a file system");
-        return;
+        return None;
     }
-    assert!(said.contains("left 1") && said.contains("nothing is wrong"), "{said}\n{errors}");
-    assert!(errors.contains("disk is full"), "{errors}");
+    Some((said.into_owned(), errors.into_owned()))
 }
