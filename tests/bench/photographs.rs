@@ -3,6 +3,7 @@
 //!
 //! `cargo bench --bench photographs` prints both and their ratio. The photographs are drawn here, the same in every run:
 //! gradients, edges, and noise as of a small sensor. Without `vipsthumbnail` (Debian: libvips-tools) the bench says so.
+#![allow(clippy::unwrap_used)]
 
 use std::fs;
 use std::path::{Path, PathBuf};
