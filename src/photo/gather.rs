@@ -1,7 +1,6 @@
 //! Which files are meant when files and folders are named: folders are walked, each once, whatever links say.
 
 use std::collections::HashSet;
-use std::ffi::OsStr;
 use std::fs::{self, File};
 use std::io::Read as _;
 use std::ops::ControlFlow;
@@ -9,11 +8,7 @@ use std::path::{Path, PathBuf};
 
 use super::read::HEAD_BYTES;
 use super::take_in::Failure;
-use super::{Format, PictureError};
-use crate::record::Word as _;
-
-/// Endings of picture files beside those of [`Format`].
-const OTHER_ENDINGS: [&str; 4] = ["jpeg", "jpe", "tif", "heif"];
+use super::{Format, PICTURE_ENDINGS, PictureError};
 
 /// The files that were found.
 #[derive(Debug, Default)]
@@ -101,10 +96,8 @@ fn entries(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
 
 /// A picture by its name, even when it turns out to be none, or by its content.
 fn is_meant(file: &Path) -> bool {
-    let ending = file.extension().and_then(OsStr::to_str).map(str::to_ascii_lowercase);
-    let is_named = ending.is_some_and(|ending| {
-        OTHER_ENDINGS.contains(&ending.as_str()) || Format::ALL.iter().any(|format| format.extension() == ending)
-    });
+    let is_named =
+        file.extension().is_some_and(|end| PICTURE_ENDINGS.iter().any(|known| end.eq_ignore_ascii_case(known)));
     is_named || (file.is_file() && head(file).is_ok_and(|head| Format::of(&head).is_some()))
 }
 

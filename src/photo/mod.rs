@@ -14,8 +14,8 @@ mod take_in;
 pub mod thumbnail;
 pub mod tiles;
 
-pub use read::{Format, PICTURE_ENDINGS, Picture, PictureError};
 pub use gather::{Gathered, gather};
 pub use groups::groups;
+pub use read::{Format, PICTURE_ENDINGS, Picture, PictureError};
 pub use shot::{Shot, TakenAt};
 pub use take_in::{Batch, Failure, TakenIn, take_in};

@@ -34,7 +34,7 @@ crate::words! {
 }
 
 /// How picture files' names end, without the dot: a hint for lists of files, since the content alone tells.
-pub const PICTURE_ENDINGS: [&str; 8] = ["jpg", "jpeg", "png", "webp", "tif", "tiff", "bmp", "gif"];
+pub const PICTURE_ENDINGS: [&str; 10] = ["jpg", "jpeg", "png", "webp", "tif", "tiff", "bmp", "gif", "heic", "heif"];
 
 impl Format {
     /// How a file of this kind ends, without the dot.
