@@ -1,6 +1,6 @@
 //! Large pictures in pieces: only what is looked at is cut out, at the size it is looked at.
 
-use image::{DynamicImage, Rgb, RgbImage};
+use image::{Rgb, RgbImage};
 
 use super::thumbnail::on_paper;
 use super::{Picture, PictureError};
@@ -43,12 +43,7 @@ impl Tile {
 
 /// The whole picture without transparency, turned as the camera says. Takes long.
 pub fn decoded(picture: &Picture) -> Result<RgbImage, PictureError> {
-    let image = picture.decode()?;
-    Ok(if image.color().has_alpha() {
-        DynamicImage::ImageRgba8(on_paper(image)).into_rgb8()
-    } else {
-        image.into_rgb8()
-    })
+    picture.decode().map(on_paper)
 }
 
 /// Cuts a tile out, with its rim; the picture's outermost pixels are repeated where it ends. `None` outside.
