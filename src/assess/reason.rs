@@ -258,7 +258,7 @@ pub fn finding_name(logbook: &Logbook, rules: &Rules, part: PartId, finding: Fin
     file.map_or_else(String::new, |file| match rules.finding(&file.finding.what) {
         Some(rule) => text::say(&rule.say).to_owned(),
         None if file.finding.what.is_empty() => file.finding.note.clone(),
-        None => file.finding.what.clone(),
+        None => file.finding.what.to_string(),
     })
 }
 

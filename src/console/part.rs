@@ -98,7 +98,7 @@ impl Part {
             }
         });
         let findings = file.findings.iter().map(|finding| FindingForm {
-            what: finding.finding.what.clone(),
+            what: finding.finding.what.to_string(),
             say: finding_name(logbook, rules, file.part.id, finding.finding.id),
             place: finding.finding.place_on_part.clone(),
             state: finding.state(),

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, Moment, PartId, SurveyId, When, WorkId};
+use super::{Id, Moment, Name, PartId, SurveyId, When, WorkId};
 
 /// The key of a [`Finding`].
 pub type FindingId = Id<Finding>;
@@ -74,12 +74,12 @@ pub struct Finding {
     pub id: FindingId,
     pub part: PartId,
     /// The finding's name in `resources/rules/findings.toml`; empty for one in the restorer's own words.
-    pub what: String,
+    pub what: Name,
     /// Where on the part, in words.
     pub place_on_part: String,
     pub source: FindingSource,
     /// The survey question that raised it; empty otherwise. A later answer to the same question follows it up.
-    pub question: String,
+    pub question: Name,
     /// The finding in the restorer's own words, or a remark on it.
     pub note: String,
 }

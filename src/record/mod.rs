@@ -21,6 +21,7 @@ mod lot;
 mod machine;
 mod marking;
 mod material;
+mod name;
 mod part;
 mod part_file;
 mod picture;
@@ -56,6 +57,7 @@ pub use machine::{
 };
 pub use marking::{FromFactory, Marking, MarkingId, Surface};
 pub use material::{Material, MaterialId};
+pub use name::Name;
 pub use part::{Originality, Part, PartId};
 pub use part_file::PartFile;
 pub use picture::{

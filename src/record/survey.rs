@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, Moment, PartId};
+use super::{Id, Moment, Name, PartId};
 
 /// The key of a [`Survey`].
 pub type SurveyId = Id<Survey>;
@@ -30,7 +30,7 @@ pub struct Survey {
 #[serde(deny_unknown_fields)]
 pub struct Answer {
     /// The question's name in `resources/rules/questions.toml`.
-    pub question: String,
+    pub question: Name,
     pub given: Given,
     /// Where on the part, in words.
     #[serde(default, skip_serializing_if = "String::is_empty")]
@@ -50,7 +50,7 @@ pub enum Given {
     CouldNotTell,
     DoesNotApply,
     /// The answer's name in the question's list.
-    Is(String),
+    Is(Name),
 }
 
 impl Survey {

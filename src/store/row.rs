@@ -3,7 +3,7 @@
 use rusqlite::types::{ToSqlOutput, Value, ValueRef};
 use uuid::Uuid;
 
-use crate::record::{Answer, EntryKind, Id, Moment, When, Word};
+use crate::record::{Answer, EntryKind, Id, Moment, Name, When, Word};
 
 /// What a column holds; tells how its image in the history is read back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -169,6 +169,18 @@ impl Scalar for String {
 
     fn read(value: ValueRef<'_>) -> Result<Self, String> {
         text(value).map(str::to_owned)
+    }
+}
+
+impl Scalar for Name {
+    const SHAPE: Shape = Shape::Text;
+
+    fn value(&self) -> ToSqlOutput<'_> {
+        ToSqlOutput::Borrowed(ValueRef::Text(self.as_bytes()))
+    }
+
+    fn read(value: ValueRef<'_>) -> Result<Self, String> {
+        text(value).map(Self::from)
     }
 }
 

@@ -90,10 +90,10 @@ fn open(opening: Opening, seen: &Seen, ids: &mut dyn FnMut() -> Uuid) -> [Entry;
     let finding = Finding {
         id: Id::from_uuid(ids()),
         part,
-        what: seen.what.to_owned(),
+        what: seen.what.into(),
         place_on_part: place_on_part.to_owned(),
         source,
-        question: question.to_owned(),
+        question: question.into(),
         note,
     };
     let look = Look {

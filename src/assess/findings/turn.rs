@@ -1,6 +1,6 @@
 //! What new looks say beside the old ones: found, grown worse, returned, confirmed.
 
-use crate::record::{Entry, FindingId, FindingState, Look, PartFile, Severity};
+use crate::record::{Entry, FindingId, FindingState, Look, Name, PartFile, Severity};
 
 use super::is_worse;
 
@@ -23,7 +23,7 @@ crate::words! {
 pub struct Turn {
     pub finding: FindingId,
     /// The finding's name in the rules; empty for one in the restorer's own words.
-    pub what: String,
+    pub what: Name,
     pub turn: TurnKind,
     pub severity: Severity,
 }
@@ -46,7 +46,7 @@ pub fn what_changed(before: &PartFile, entries: &[Entry]) -> Vec<Turn> {
             let finding = old.map(|file| &file.finding).or_else(|| new_finding(look.finding))?;
             Some(Turn {
                 finding: look.finding,
-                what: finding.what.clone(),
+                what: finding.what,
                 turn: turn(old.and_then(|file| file.last()), look),
                 severity: look.severity,
             })

@@ -209,11 +209,11 @@ fn survey(author: &mut PartAuthor, on: When, chance: &mut Chance) {
             4..6 => Given::CouldNotTell,
             6..8 => Given::DoesNotApply,
             _ if choices.is_empty() => Given::NotLooked,
-            _ => Given::Is((*chance.of(&choices)).to_owned()),
+            _ => Given::Is((*chance.of(&choices)).into()),
         };
         let figure = question.figure.as_ref().filter(|figure| figure.unit == "%" && raises);
         answers.push(Answer {
-            question: question.name.clone(),
+            question: (&question.name).into(),
             given,
             place_on_part: String::new(),
             note: String::new(),

@@ -243,10 +243,10 @@ fn answers(
             "not-looked" => Given::NotLooked,
             "could-not-tell" => Given::CouldNotTell,
             "does-not-apply" => Given::DoesNotApply,
-            name if question.answers.iter().any(|answer| answer.name == name) => Given::Is(name.to_owned()),
+            name if question.answers.iter().any(|answer| answer.name == name) => Given::Is(name.into()),
             name => return Err(format!("“{name}” is no answer to “{}”", question.name)),
         };
-        answers.push(Answer { question: question.name.clone(), given, place_on_part, note, figure });
+        answers.push(Answer { question: (&question.name).into(), given, place_on_part, note, figure });
     }
     Ok(answers)
 }

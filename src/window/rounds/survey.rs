@@ -78,7 +78,7 @@ impl SurveyRound {
         let answers = survey.answers.iter().map(|answer| {
             let Answer { question, given, place_on_part, note, figure } = answer.clone();
             let figure = figure.map(|figure| figure.to_string()).unwrap_or_default();
-            (question, Typed { given, figure, place: place_on_part, note })
+            (question.to_string(), Typed { given, figure, place: place_on_part, note })
         });
         Self { answers: answers.collect(), note: survey.note.clone(), asked: 0, supersedes: Some(survey.id) }
     }
@@ -107,7 +107,7 @@ impl SurveyRound {
             let typed = self.answers.get(&question.name).cloned().unwrap_or_default();
             let is_answer = typed.given != Given::NotLooked;
             Answer {
-                question: question.name.clone(),
+                question: (&question.name).into(),
                 figure: typed.figure(question).ok().flatten().filter(|_| is_answer),
                 place_on_part: typed.place.trim().to_owned(),
                 note: typed.note.trim().to_owned(),
@@ -203,7 +203,7 @@ impl SurveyRound {
     fn answer(&mut self, question: &Question, place: usize) {
         let own = question.answers.len();
         let given = match place {
-            _ if place < own => Given::Is(question.answers[place].name.clone()),
+            _ if place < own => Given::Is((&question.answers[place].name).into()),
             _ if place == own => Given::CouldNotTell,
             _ if place == own + 1 => Given::DoesNotApply,
             _ => Given::NotLooked,

@@ -128,7 +128,7 @@ impl Condition {
         for turn in turns {
             ui.horizontal_wrapped(|ui| {
                 severity_ui(ui, turn.severity);
-                let name = about.view.rules.finding(&turn.what).map_or(turn.what.as_str(), |rule| say(&rule.say));
+                let name = about.view.rules.finding(&turn.what).map_or(&*turn.what, |rule| say(&rule.say));
                 ui.label(body(format!("{name}: {}", turn.turn.label().to_lowercase())));
             });
         }
@@ -214,10 +214,10 @@ fn found(about: &About<'_>, what: &str, place: &str, severity: Severity) -> Chan
     let finding = Finding {
         id: Store::new_id(),
         part: about.part().id,
-        what: String::new(),
+        what: "".into(),
         place_on_part: place.to_owned(),
         source: FindingSource::Hand,
-        question: String::new(),
+        question: "".into(),
         note: what.to_owned(),
     };
     let look = Look {
