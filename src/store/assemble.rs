@@ -42,6 +42,14 @@ impl<T, O> Piles<T, O> {
         pile.extend(records.by_ref().skip(lost).take(own));
         pile
     }
+
+    /// Hands all out to their files, which stand in the order of their keys. The room that they took is free again
+    /// before the next records are sorted: a large logbook is never held twice.
+    fn file<F>(mut self, files: &mut [F], key: impl Fn(&F) -> Id<O>, list: impl Fn(&mut F) -> &mut Vec<T>) {
+        for file in files {
+            *list(file) = self.of(key(file));
+        }
+    }
 }
 
 /// Records that happened, oldest first; the key settles what no moment tells.
@@ -99,60 +107,57 @@ impl Records {
         let [part_proofs, machine_proofs] = split!(proof, one => one.part.is_some(), one.machine.is_some());
         let [part_cases, machine_cases] = split!(cases, file => file.case.part.is_some(), file.case.machine.is_some());
 
-        let mut markings = piles!(marking, |one| Some(one.part), read, id);
-        let mut surveys = piles!(survey, |one| Some(one.part), looked, id);
-        let mut findings = Piles::new(findings, |one: &FindingFile| Some(one.finding.part), |one| one.finding.id);
-        let mut capacitors =
-            piles!(capacitors, |one: &CapacitorFile| Some(one.position.part), position.logged, position.id);
-        let mut readings = piles!(part_readings, |one: &Reading| one.part, measured, id);
-        let mut settings = piles!(setting, |one| Some(one.part), found, id);
-        let mut works = piles!(work, |one| Some(one.part), changed, id);
-        let mut proofs = piles!(part_proofs, |one: &Proof| one.part, run, id);
-        let mut cases = piles!(part_cases, |one: &FaultCaseFile| one.case.part, case.opened, case.id);
-        let mut custody = piles!(custody_event, |one| Some(one.part), happened, id);
-        let mut valuations =
-            Piles::new(valuation, |one| Some(one.part), |one| (one.on.span().map(|span| span.last), one.id));
-        let mut photos = piles!(part_photos, |one: &PhotoFile| one.photo.part, photo.added, photo.id);
-        let mut attachments = piles!(part_files, |one: &Attachment| one.part, added, id);
-        let parts = sorted(part, |part| part.id).map(|part| PartFile {
-            markings: markings.of(part.id),
-            surveys: surveys.of(part.id),
-            findings: findings.of(part.id),
-            capacitors: capacitors.of(part.id),
-            readings: readings.of(part.id),
-            settings: settings.of(part.id),
-            work: works.of(part.id),
-            proofs: proofs.of(part.id),
-            cases: cases.of(part.id),
-            custody: custody.of(part.id),
-            valuations: valuations.of(part.id),
-            photos: photos.of(part.id),
-            attachments: attachments.of(part.id),
-            part,
-        });
-        let parts = shared(parts);
+        let mut parts: Vec<PartFile> = sorted(part, |part| part.id).map(PartFile::new).collect();
+        let key = |file: &PartFile| file.part.id;
+        piles!(marking, |one| Some(one.part), read, id).file(&mut parts, key, |file| &mut file.markings);
+        piles!(survey, |one| Some(one.part), looked, id).file(&mut parts, key, |file| &mut file.surveys);
+        Piles::new(findings, |one: &FindingFile| Some(one.finding.part), |one| one.finding.id).file(
+            &mut parts,
+            key,
+            |file| &mut file.findings,
+        );
+        piles!(capacitors, |one: &CapacitorFile| Some(one.position.part), position.logged, position.id).file(
+            &mut parts,
+            key,
+            |file| &mut file.capacitors,
+        );
+        piles!(part_readings, |one: &Reading| one.part, measured, id).file(&mut parts, key, |file| &mut file.readings);
+        piles!(setting, |one| Some(one.part), found, id).file(&mut parts, key, |file| &mut file.settings);
+        piles!(work, |one| Some(one.part), changed, id).file(&mut parts, key, |file| &mut file.work);
+        piles!(part_proofs, |one: &Proof| one.part, run, id).file(&mut parts, key, |file| &mut file.proofs);
+        piles!(part_cases, |one: &FaultCaseFile| one.case.part, case.opened, case.id)
+            .file(&mut parts, key, |file| &mut file.cases);
+        piles!(custody_event, |one| Some(one.part), happened, id).file(&mut parts, key, |file| &mut file.custody);
+        Piles::new(valuation, |one| Some(one.part), |one| (one.on.span().map(|span| span.last), one.id)).file(
+            &mut parts,
+            key,
+            |file| &mut file.valuations,
+        );
+        piles!(part_photos, |one: &PhotoFile| one.photo.part, photo.added, photo.id)
+            .file(&mut parts, key, |file| &mut file.photos);
+        piles!(part_files, |one: &Attachment| one.part, added, id).file(&mut parts, key, |file| &mut file.attachments);
 
-        let mut roles = Piles::new(role, |one| Some(one.machine), |one| one.id);
-        let mut placements = piles!(placement, |one| Some(one.machine), planned, id);
-        let mut fittings = piles!(fitting, |one| Some(one.machine), fitted, id);
-        let mut power_ons = piles!(power_on, |one| Some(one.machine), switched, id);
-        let mut proofs = piles!(machine_proofs, |one: &Proof| one.machine, run, id);
-        let mut readings = piles!(machine_readings, |one: &Reading| one.machine, measured, id);
-        let mut cases = piles!(machine_cases, |one: &FaultCaseFile| one.case.machine, case.opened, case.id);
-        let mut photos = piles!(machine_photos, |one: &PhotoFile| one.photo.machine, photo.added, photo.id);
-        let mut attachments = piles!(machine_files, |one: &Attachment| one.machine, added, id);
-        let machines = sorted(machine, |machine| machine.id).map(|machine| MachineFile {
-            roles: roles.of(machine.id),
-            placements: placements.of(machine.id),
-            fittings: fittings.of(machine.id),
-            power_ons: power_ons.of(machine.id),
-            proofs: proofs.of(machine.id),
-            readings: readings.of(machine.id),
-            cases: cases.of(machine.id),
-            photos: photos.of(machine.id),
-            attachments: attachments.of(machine.id),
-            machine,
-        });
+        let mut machines: Vec<MachineFile> = sorted(machine, |machine| machine.id).map(MachineFile::new).collect();
+        let key = |file: &MachineFile| file.machine.id;
+        Piles::new(role, |one| Some(one.machine), |one| one.id).file(&mut machines, key, |file| &mut file.roles);
+        piles!(placement, |one| Some(one.machine), planned, id).file(&mut machines, key, |file| &mut file.placements);
+        piles!(fitting, |one| Some(one.machine), fitted, id).file(&mut machines, key, |file| &mut file.fittings);
+        piles!(power_on, |one| Some(one.machine), switched, id).file(&mut machines, key, |file| &mut file.power_ons);
+        piles!(machine_proofs, |one: &Proof| one.machine, run, id).file(&mut machines, key, |file| &mut file.proofs);
+        piles!(machine_readings, |one: &Reading| one.machine, measured, id)
+            .file(&mut machines, key, |file| &mut file.readings);
+        piles!(machine_cases, |one: &FaultCaseFile| one.case.machine, case.opened, case.id).file(
+            &mut machines,
+            key,
+            |file| &mut file.cases,
+        );
+        piles!(machine_photos, |one: &PhotoFile| one.photo.machine, photo.added, photo.id).file(
+            &mut machines,
+            key,
+            |file| &mut file.photos,
+        );
+        piles!(machine_files, |one: &Attachment| one.machine, added, id)
+            .file(&mut machines, key, |file| &mut file.attachments);
 
         let mut photos = piles!(lot_photos, |one: &PhotoFile| one.photo.lot, photo.added, photo.id);
         let mut attachments = piles!(lot_files, |one: &Attachment| one.lot, added, id);
@@ -175,8 +180,8 @@ impl Records {
             places: shared(sorted(place, |place| place.id)),
             lots: shared(lots),
             designs: shared(designs),
-            parts,
-            machines: shared(machines),
+            parts: shared(parts.into_iter()),
+            machines: shared(machines.into_iter()),
             materials: shared(sorted(material, |material| material.id)),
         }
     }

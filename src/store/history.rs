@@ -39,7 +39,7 @@ impl Touch {
 /// Why a change was written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Act {
-    /// The logbook's own beginning, which nothing undoes.
+    /// The logbook's own beginning, and what it was filled with from the start: nothing undoes that.
     New,
     Do,
     Undo,

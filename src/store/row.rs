@@ -276,7 +276,9 @@ macro_rules! as_json {
             }
 
             fn read(value: ValueRef<'_>) -> Result<Self, String> {
-                serde_json::from_str(text(value)?).map_err(|error| error.to_string())
+                let mut list: Self = serde_json::from_str(text(value)?).map_err(|error| error.to_string())?;
+                list.shrink_to_fit();
+                Ok(list)
             }
         })+
     };

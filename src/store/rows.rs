@@ -209,6 +209,7 @@ fn read<R: Row>(
     while let Some(row) = rows.next()? {
         records.push(R::take(&mut Cursor::new(row)).map_err(|source| StoreError::BadRow { kind: R::KIND, source })?);
     }
+    records.shrink_to_fit();
     Ok(records)
 }
 

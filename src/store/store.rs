@@ -196,6 +196,11 @@ impl Store {
         self.wait(|reply| Order::Write(change, reply)).map_err(|fault| fault.error)
     }
 
+    /// Writes what a new logbook begins with, which undo never takes back, and waits until it is on disk.
+    pub(super) fn found(&self, change: Change) -> Result<Arc<Logbook>, StoreError> {
+        self.wait(|reply| Order::Found(change, reply)).map_err(|fault| fault.error)
+    }
+
     /// Has a change written; the outcome comes as an [`Event`].
     pub fn send(&self, change: Change) {
         self.send_order(&change.name.clone(), Order::Write(change, None));

@@ -78,7 +78,7 @@ pub fn write(
     if touches.is_empty() {
         return Ok(Written { logbook: Arc::clone(last), number: None, sequence });
     }
-    if act == Act::Do {
+    if matches!(act, Act::New | Act::Do) {
         consistency::check(&transaction, links, &touches)?;
     }
     let next = reload::next(&transaction, last, number, &touches)?;

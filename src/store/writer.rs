@@ -21,6 +21,8 @@ pub type Reply = Option<SyncSender<Result<Arc<Logbook>, Fault>>>;
 /// What the writer is asked to do.
 pub enum Order {
     Write(Change, Reply),
+    /// What a new logbook begins with.
+    Found(Change, Reply),
     Undo(Reply),
     Redo(Reply),
     /// A desk's draft has changed in memory; it is to be on disk too.
@@ -49,9 +51,11 @@ impl Writer {
     pub fn run(mut self, orders: &Receiver<Order>) {
         while let Ok(order) = orders.recv() {
             match order {
-                Order::Write(change, reply) => {
-                    let Change { name, steps } = change;
+                Order::Write(Change { name, steps }, reply) => {
                     self.answer(Act::Do, name, Deed::Steps(steps), reply);
+                }
+                Order::Found(Change { name, steps }, reply) => {
+                    self.answer(Act::New, name, Deed::Steps(steps), reply);
                 }
                 Order::Undo(reply) => match self.stacks.undo.last().cloned() {
                     Some((number, name)) => self.answer(Act::Undo, name, Deed::Reverse(number), reply),

@@ -1,7 +1,9 @@
 //! Invented logbooks: as many as asked for, the same for the same seed, and wrong usage refused.
 
+use benchwright::assess::{Answers, Gate};
 use benchwright::record::{Kind, Logbook, Word};
-use benchwright::store::invent;
+use benchwright::rules::Rules;
+use benchwright::store::{Store, StoreError, invent};
 use chrono::NaiveDate;
 
 use crate::{benchwright as run, json};
@@ -42,6 +44,23 @@ fn as_much_hangs_on_parts_as_a_workshop_of_ten_thousand_would_have() {
     for kind in common {
         assert!(logbook.parts.iter().any(|file| file.part.kind == kind), "no {}", kind.label());
     }
+}
+
+#[test]
+fn machines_stand_at_every_gate_before_ready_and_nothing_can_be_undone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("i.logbook");
+    let today = NaiveDate::from_ymd_opt(2026, 11, 24).unwrap();
+    let store = invent::create(&path, today, 3000, 1).unwrap();
+    assert_eq!(store.undo_name(), None);
+    assert!(matches!(store.undo_now(), Err(StoreError::NothingToUndo)));
+    let answers = Answers::of(&store.logbook(), &Rules::shipped(), today);
+    for gate in Gate::ALL.iter().filter(|gate| **gate != Gate::Ready) {
+        let here = answers.machines.iter().filter(|machine| machine.readiness.at == *gate).count();
+        assert_eq!(here, 2, "machines at “{}”", gate.label());
+    }
+    drop(store);
+    assert_eq!(Store::open(&path).unwrap().undo_name(), None);
 }
 
 #[test]

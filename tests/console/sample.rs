@@ -32,6 +32,15 @@ fn gates(logbook: &Logbook, on: NaiveDate) -> Vec<(String, Gate, Verdict)> {
     answers.machines.iter().map(gate).collect()
 }
 
+#[test]
+fn a_fresh_sample_has_nothing_to_undo() {
+    let (_folder, store) = made(today());
+    assert_eq!(store.undo_name(), None);
+    let folder = store.folder().to_owned();
+    drop(store);
+    assert_eq!(Store::open(&folder).unwrap().undo_name(), None);
+}
+
 /// The gates that the sample is written to show, one machine for each way of being held up.
 fn promised() -> Vec<(String, Gate, Verdict)> {
     [

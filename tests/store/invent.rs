@@ -242,10 +242,10 @@ impl Chance {
         let finding = Finding {
             id: id(),
             part: of,
-            what: self.text(),
+            what: (&self.text()).into(),
             place_on_part: self.text(),
             source: self.word::<FindingSource>(),
-            question: self.text(),
+            question: (&self.text()).into(),
             note: self.text(),
         };
         let path =
@@ -338,7 +338,7 @@ impl Chance {
     }
 
     fn answer(&mut self) -> Answer {
-        let given = [Given::NotLooked, Given::CouldNotTell, Given::DoesNotApply, Given::Is(self.text())];
+        let given = [Given::NotLooked, Given::CouldNotTell, Given::DoesNotApply, Given::Is((&self.text()).into())];
         Answer {
             question: "cell".into(),
             given: self.pick(&given),

@@ -92,7 +92,7 @@ pub fn marking(part: PartId, read: Moment, surface: Surface, text: &str) -> Mark
 }
 
 pub fn answer(question: &str, given: Given) -> Answer {
-    Answer { question: question.to_owned(), given, place_on_part: String::new(), note: String::new(), figure: None }
+    Answer { question: question.into(), given, place_on_part: String::new(), note: String::new(), figure: None }
 }
 
 pub fn survey(part: PartId, looked: Moment, answers: Vec<Answer>) -> Survey {
@@ -113,10 +113,10 @@ pub fn finding(part: PartId, what: &str) -> Finding {
     Finding {
         id: Store::new_id(),
         part,
-        what: what.to_owned(),
+        what: what.into(),
         place_on_part: String::new(),
         source: FindingSource::Hand,
-        question: String::new(),
+        question: "".into(),
         note: String::new(),
     }
 }

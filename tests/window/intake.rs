@@ -196,7 +196,7 @@ fn the_whole_round_is_written_as_one_act() {
     assert_eq!(texts, ["2396", "9621"]);
     let survey = &file.surveys[0];
     assert_eq!(survey.looked.on.to_string(), "2026-03-14");
-    assert_eq!(survey.answer("clock-supply").unwrap().given, Given::Is("leaking".to_owned()));
+    assert_eq!(survey.answer("clock-supply").unwrap().given, Given::Is("leaking".into()));
     let others = survey.answers.iter().filter(|answer| answer.question != "clock-supply");
     assert!(others.clone().count() > 0 && others.clone().all(|answer| answer.given == Given::NotLooked));
     let leaked = file.findings.iter().find(|known| known.finding.what == "cell-leaked").unwrap();
@@ -238,7 +238,7 @@ fn number_keys_and_arrows_answer_the_survey() {
     key(&mut hand, Key::C);
     log(&mut hand, "0001");
     let given: Vec<Given> = file(&hand, "0001").surveys[0].answers[..4].iter().map(|row| row.given.clone()).collect();
-    let expected = [Given::Is("untested".to_owned()), Given::DoesNotApply, Given::CouldNotTell, Given::NotLooked];
+    let expected = [Given::Is("untested".into()), Given::DoesNotApply, Given::CouldNotTell, Given::NotLooked];
     assert_eq!(given, expected);
 }
 

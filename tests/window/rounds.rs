@@ -55,10 +55,8 @@ fn surveyed(rules: &Rules) -> (PartFile, Survey) {
     let mut file = PartFile::new(part("0042", Kind::Mainboard, ""));
     let mut survey = SurveyRound::default().survey(file.part.id, rules, Kind::Mainboard, day(), "", "");
     assert_eq!(survey, None, "a round in which nothing was looked at is no survey");
-    let answer = Answer {
-        place_on_part: "top left".to_owned(),
-        ..records::answer("clock-supply", Given::Is("leaking".to_owned()))
-    };
+    let answer =
+        Answer { place_on_part: "top left".to_owned(), ..records::answer("clock-supply", Given::Is("leaking".into())) };
     let looked = Moment { on: day(), sequence: 1 };
     let survey = survey.get_or_insert(records::survey(file.part.id, looked, vec![answer]));
     let mut ids = Uuid::now_v7;
@@ -81,7 +79,7 @@ fn a_corrected_survey_takes_back_what_the_slip_found() {
     let entries = window.state().entries(&file, &rules, day(), "", "");
     let Some(Entry::Survey(corrected)) = entries.first() else { panic!("no survey in {entries:?}") };
     assert_eq!(corrected.supersedes, Some(slip.id));
-    assert_eq!(corrected.answer("clock-supply").unwrap().given, Given::Is("coin".to_owned()));
+    assert_eq!(corrected.answer("clock-supply").unwrap().given, Given::Is("coin".into()));
     file.hang_all(&entries);
     assert!(!file.findings[0].state().calls_for_work());
     assert_eq!(file.surveys.len(), 2, "the slip stays on record");

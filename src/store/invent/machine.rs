@@ -1,14 +1,14 @@
 //! Invented machines: roles, and parts of their age planned for them and fitted in them.
 
-use std::collections::HashMap;
+use std::collections::{HashMap, VecDeque};
 
 use super::super::authoring::{key, moment};
 use super::Ground;
 use super::chance::Chance;
 use super::design::AGES;
 use crate::record::{
-    Change, DesignId, Fitting, Kind, Machine, MachineId, Part, PartId, Placement, PowerOn, PowerOnResult, Role,
-    Standing, When,
+    Change, Fitting, Hold, Kind, Machine, MachineId, Nature, PartId, Placement, PowerOn, PowerOnResult, Proof,
+    ProofResult, Role, RoleId, Standing, When, Work, WorkState,
 };
 use crate::text;
 
@@ -29,28 +29,75 @@ const ROLES: [(Kind, u32, bool); 13] = [
     (Kind::Keyboard, 1, true),
 ];
 
-/// Parts that no machine has yet, by age and kind.
-#[derive(Default)]
-pub struct Shelf {
-    free: HashMap<(usize, Kind), Vec<PartId>>,
-    ages: HashMap<DesignId, usize>,
+/// How far a machine has come: the gate that it is to stand at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Stage {
+    RolesFilled,
+    PartsFit,
+    SafeToSwitchOn,
+    WorkDone,
+    Proven,
+    PapersComplete,
 }
 
-impl Shelf {
-    /// Puts a part on the shelf, if it can go into a machine.
-    pub fn take(&mut self, part: &Part, ground: &Ground) {
-        if self.ages.is_empty() {
-            self.ages = ground.designs.iter().map(|design| (design.id, design.age)).collect();
-        }
-        let age = part.design.and_then(|design| self.ages.get(&design));
-        if let Some(age) = age.filter(|_| part.inside.is_none() && !part.is_quarantined()) {
-            self.free.entry((*age, part.kind)).or_default().push(part.id);
-        }
+const STAGES: [Stage; 6] =
+    [Stage::PartsFit, Stage::Proven, Stage::RolesFilled, Stage::WorkDone, Stage::SafeToSwitchOn, Stage::PapersComplete];
+
+impl Stage {
+    fn of(machine: u32) -> Self {
+        STAGES[machine as usize % STAGES.len()]
     }
 
-    fn give(&mut self, age: usize, kind: Kind) -> Option<PartId> {
-        self.free.get_mut(&(age, kind))?.pop()
+    /// In which condition its part of a kind is.
+    fn condition(self, kind: Kind) -> Condition {
+        match self {
+            Self::RolesFilled | Self::PartsFit => Condition::AsFound,
+            Self::SafeToSwitchOn if kind == Kind::VideoCard => Condition::Unseen,
+            _ => Condition::Well,
+        }
     }
+}
+
+/// In which condition a part is to be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Condition {
+    /// As chance has it.
+    AsFound,
+    /// Never surveyed.
+    Unseen,
+    /// Surveyed and sound, and proven lately.
+    Well,
+}
+
+/// A part that a machine is to be made of.
+#[derive(Clone, Copy, Debug)]
+pub struct Wanted {
+    pub machine: u32,
+    pub kind: Kind,
+    /// Which of the [`AGES`] it is of.
+    pub age: usize,
+    pub condition: Condition,
+}
+
+/// Parts for machines, by the machine's number and the part's kind.
+pub type Found = HashMap<(u32, Kind), Vec<PartId>>;
+
+fn age(machine: u32) -> usize {
+    machine as usize % AGES.len()
+}
+
+/// What the machines of a logbook of so many parts are made of.
+pub fn wanted(parts: u32) -> VecDeque<Wanted> {
+    let of_machine = |machine: u32| {
+        let stage = Stage::of(machine);
+        // Where roles are to stay empty, it has no processor yet.
+        let roles = ROLES.into_iter().filter(move |(kind, ..)| stage != Stage::RolesFilled || *kind != Kind::Processor);
+        roles.flat_map(move |(kind, count, _)| {
+            let want = Wanted { machine, kind, age: age(machine), condition: stage.condition(kind) };
+            std::iter::repeat_n(want, count as usize)
+        })
+    };
+    (1..=count(parts)).flat_map(of_machine).collect()
 }
 
 /// One machine for 250 parts, and one at least.
@@ -59,9 +106,9 @@ pub fn count(parts: u32) -> u32 {
 }
 
 /// Invents the machine of a number.
-pub fn invent(number: u32, ground: &Ground, shelf: &mut Shelf, chance: &mut Chance, change: &mut Change) {
-    let age = number as usize % AGES.len();
-    let from = AGES[age].first_year();
+pub fn invent(number: u32, ground: &Ground, found: &mut Found, chance: &mut Chance, change: &mut Change) {
+    let stage = Stage::of(number);
+    let from = AGES[age(number)].first_year();
     let on = chance.day_before(ground.today, 5, 300);
     let machine = Machine {
         id: key(&mut || chance.id()),
@@ -87,13 +134,29 @@ pub fn invent(number: u32, ground: &Ground, shelf: &mut Shelf, chance: &mut Chan
         };
         let role_id = role.id;
         change.put(role);
-        for _ in 0..count {
-            if chance.percent(8) {
-                continue;
+        for part in found.remove(&(number, kind)).unwrap_or_default() {
+            if kind == Kind::Mainboard && stage == Stage::WorkDone {
+                change.put(work(part, on, chance));
             }
-            if let Some(part) = shelf.give(age, kind) {
-                place(id, role_id, part, on, chance, change);
-            }
+            let is_fitted = stage.condition(kind) != Condition::AsFound || chance.percent(75);
+            place(id, role_id, part, is_fitted, on, chance, change);
+        }
+    }
+    if stage == Stage::PapersComplete {
+        for rule in ground.rules.machine_proofs() {
+            change.put(Proof {
+                id: key(&mut || chance.id()),
+                part: None,
+                machine: Some(id),
+                test: rule.name.clone(),
+                run: moment(When::Day(ground.today)),
+                rig: rule.rig.clone(),
+                minutes: Some(rule.minutes),
+                criterion: rule.criterion.clone(),
+                result: ProofResult::Passed,
+                who: "A. Nobody".to_owned(),
+                note: String::new(),
+            });
         }
     }
     if chance.percent(30) {
@@ -111,15 +174,37 @@ pub fn invent(number: u32, ground: &Ground, shelf: &mut Shelf, chance: &mut Chan
     }
 }
 
+/// Something that is to be done before the machine is ready, in words of its own.
+fn work(part: PartId, on: When, chance: &mut Chance) -> Work {
+    Work {
+        id: key(&mut || chance.id()),
+        part,
+        finding: None,
+        rule: String::new(),
+        title: text!("Set the jumpers as the manual says").to_owned(),
+        hold: Hold::Ready,
+        nature: Nature::Care,
+        state: WorkState::Open,
+        changed: moment(on),
+        who: String::new(),
+        minutes: None,
+        used: String::new(),
+        reason: String::new(),
+        reversible: Some(true),
+        note: String::new(),
+    }
+}
+
 fn place(
     machine: MachineId,
-    role: crate::record::RoleId,
+    role: RoleId,
     part: PartId,
+    is_fitted: bool,
     on: When,
     chance: &mut Chance,
     change: &mut Change,
 ) {
-    if chance.percent(75) {
+    if is_fitted {
         let (fitted, note) = (moment(on), String::new());
         change.put(Fitting {
             id: key(&mut || chance.id()),

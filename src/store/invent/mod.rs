@@ -63,17 +63,23 @@ fn fill(store: &Store, today: NaiveDate, parts: u32, chance: &mut Chance) -> Res
         lots: lots(parts, today, chance, &mut change),
         designs: design::designs(parts, chance, &mut change),
     };
-    let mut shelf = machine::Shelf::default();
+    // What machines are to be made of is spread over all parts.
+    let mut wanted = machine::wanted(parts);
+    let every = parts / wanted.len() as u32 + 1;
+    let mut found = machine::Found::new();
     let mut containers = Vec::new();
     for number in 1..=parts {
-        let (file, entries) = part::invent(number, &ground, &mut containers, chance);
-        shelf.take(&file.part, &ground);
+        let want = if number % every == 0 || parts - number < wanted.len() as u32 { wanted.pop_front() } else { None };
+        let (id, entries) = part::invent(number, want.as_ref(), &ground, &mut containers, chance);
+        if let Some(want) = want {
+            found.entry((want.machine, want.kind)).or_default().push(id);
+        }
         change.put_all(entries);
     }
     for number in 1..=machine::count(parts) {
-        machine::invent(number, &ground, &mut shelf, chance, &mut change);
+        machine::invent(number, &ground, &mut found, chance, &mut change);
     }
-    store.write(change)?;
+    store.found(change)?;
     Ok(())
 }
 

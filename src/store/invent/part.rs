@@ -4,30 +4,36 @@ use super::super::authoring::{Deed, PartAuthor, key, moment};
 use super::Ground;
 use super::chance::Chance;
 use super::design::{Invented, KINDS};
+use super::machine::{Condition, Wanted};
 use crate::assess::outstanding;
 use crate::record::{
     Answer, Capacitor, CapacitorLook, CapacitorState, CustodyAct, CustodyEvent, Dielectric, Entry, FromFactory, Given,
-    Kind, Marking, Mounting, Originality, Part, PartFile, PartId, Reading, Setting, Surface, Survey, Valuation, When,
-    WorkState,
+    Kind, Marking, Mounting, Originality, Part, PartId, Reading, Setting, Surface, Survey, Valuation, When, WorkState,
 };
 use crate::rules::Question;
 
 /// Invents the part of a number; `containers` are parts that others may be inside.
 pub fn invent(
     number: u32,
+    want: Option<&Wanted>,
     ground: &Ground,
     containers: &mut Vec<PartId>,
     chance: &mut Chance,
-) -> (PartFile, Vec<Entry>) {
-    let kind = kind(chance);
-    let design = design(kind, ground, chance);
+) -> (PartId, Vec<Entry>) {
+    let kind = want.map_or_else(|| kind(chance), |want| want.kind);
+    let design = match want {
+        Some(want) => ground.designs.iter().find(|design| design.kind == kind && design.age == want.age),
+        None => design(kind, ground, chance),
+    };
+    let condition = want.map_or(Condition::AsFound, |want| want.condition);
     let arrived = chance.between(60, 1400);
     let id: PartId = key(&mut || chance.id());
-    let inside = if chance.percent(2) && !containers.is_empty() { Some(*chance.of(containers)) } else { None };
+    let inside =
+        if want.is_none() && chance.percent(2) && !containers.is_empty() { Some(*chance.of(containers)) } else { None };
     if kind == Kind::Case {
         containers.push(id);
     }
-    let quarantined = chance.percent(1);
+    let quarantined = want.is_none() && chance.percent(1);
     let part = Part {
         id,
         tag: format!("{number:06}"),
@@ -56,18 +62,24 @@ pub fn invent(
     };
     let mut author = PartAuthor::new(part, &ground.rules);
     markings(&mut author, design, day(ground, arrived), chance);
-    capacitors(&mut author, day(ground, arrived), chance);
-    // One in twenty-five was never looked at.
-    if !chance.percent(4) {
-        survey(&mut author, day(ground, arrived), chance);
-        if chance.percent(12) {
-            survey(&mut author, day(ground, arrived / 3), chance);
+    capacitors(&mut author, day(ground, arrived), condition, chance);
+    match condition {
+        Condition::Well => {
+            survey(&mut author, day(ground, arrived), condition, chance);
+            author.pass_all_proofs(day(ground, chance.between(1, 20)), "A. Nobody", &mut || chance.id());
         }
-        work(&mut author, day(ground, arrived / 4), chance);
-        rest(&mut author, ground, arrived, chance);
+        // One in twenty-five was never looked at.
+        Condition::AsFound if !chance.percent(4) => {
+            survey(&mut author, day(ground, arrived), condition, chance);
+            if chance.percent(12) {
+                survey(&mut author, day(ground, arrived / 3), condition, chance);
+            }
+            work(&mut author, day(ground, arrived / 4), chance);
+            rest(&mut author, ground, arrived, chance);
+        }
+        _ => {}
     }
-    let file = author.file.clone();
-    (file, author.into_entries())
+    (id, author.into_entries())
 }
 
 fn day(ground: &Ground, before: u32) -> When {
@@ -137,16 +149,16 @@ fn positions(kind: Kind) -> (u32, u32) {
     }
 }
 
-fn capacitors(author: &mut PartAuthor, on: When, chance: &mut Chance) {
+fn capacitors(author: &mut PartAuthor, on: When, condition: Condition, chance: &mut Chance) {
     let (least, most) = positions(author.file.part.kind);
     let count = chance.between(least, most);
-    let troubled = chance.percent(35);
+    let troubled = chance.percent(35) && condition == Condition::AsFound;
     for number in 1..=count {
         let state = match chance.between(0, 99) {
             0..6 if troubled => CapacitorState::Bulged,
             6..10 if troubled => CapacitorState::Leaking,
             10..12 if troubled => CapacitorState::Missing,
-            90..95 => CapacitorState::NotLooked,
+            90..95 if condition == Condition::AsFound => CapacitorState::NotLooked,
             _ => CapacitorState::Sound,
         };
         let position = Capacitor {
@@ -189,12 +201,13 @@ fn capacitors(author: &mut PartAuthor, on: When, chance: &mut Chance) {
 }
 
 /// A survey of every question; six or so of its answers raise something.
-fn survey(author: &mut PartAuthor, on: When, chance: &mut Chance) {
+fn survey(author: &mut PartAuthor, on: When, condition: Condition, chance: &mut Chance) {
     let questions = author.questions();
     let can_raise = |question: &Question| question.answers.iter().any(|answer| answer.finding.is_some());
     let mut raising: Vec<usize> = (0..questions.len()).filter(|at| can_raise(&questions[*at])).collect();
     chance.shuffle(&mut raising);
-    raising.truncate(chance.between(3, 10) as usize);
+    let is_well = condition == Condition::Well;
+    raising.truncate(if is_well { 0 } else { chance.between(3, 10) as usize });
     let mut answers = Vec::new();
     for (at, question) in questions.iter().enumerate() {
         let raises = raising.contains(&at);
@@ -205,9 +218,10 @@ fn survey(author: &mut PartAuthor, on: When, chance: &mut Chance) {
             .map(|answer| answer.name.as_str())
             .collect();
         let given = match chance.between(0, 99) {
-            0..4 => Given::NotLooked,
-            4..6 => Given::CouldNotTell,
-            6..8 => Given::DoesNotApply,
+            _ if is_well && choices.is_empty() => Given::DoesNotApply,
+            0..4 if !is_well => Given::NotLooked,
+            4..6 if !is_well => Given::CouldNotTell,
+            6..8 if !is_well => Given::DoesNotApply,
             _ if choices.is_empty() => Given::NotLooked,
             _ => Given::Is((*chance.of(&choices)).into()),
         };

@@ -130,7 +130,7 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
         looks: HashMap::new(),
     };
     let sound = "every name in the shipped sample is checked by a test";
-    store.write(workshop::change(tables, &mut book, ids).expect(sound))?;
+    store.found(workshop::change(tables, &mut book, ids).expect(sound))?;
     // Parts are named before they are written: a trial may name one that is logged later.
     for tag in tables.part.iter().flat_map(life::tags) {
         book.parts.insert(tag.to_owned(), Store::new_id());
@@ -139,17 +139,17 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
     for row in &tables.part {
         for tag in life::tags(row) {
             let written = life::change(row, tag, &book, ids, &mut shots, &mut sheets).expect(sound);
-            store.write(written)?;
+            store.found(written)?;
         }
     }
     for row in &tables.part {
         if let Some(cases) = life::cases(row, &book, ids).expect(sound) {
-            store.write(cases)?;
+            store.found(cases)?;
         }
     }
     for row in &tables.machine {
         let written = machines::change(row, &book, ids, &mut shots).expect(sound);
-        store.write(written)?;
+        store.found(written)?;
     }
     keep(store, shots, sheets, draw)
 }
@@ -183,7 +183,7 @@ fn keep(store: &Store, shots: Vec<Shot>, sheets: Vec<Sheet>, draw: Draw) -> Resu
         attachment.bytes = file.bytes;
         change.put(attachment);
     }
-    store.write(change)?;
+    store.found(change)?;
     Ok(())
 }
 

@@ -57,7 +57,7 @@ pub fn answer(question: &str, given: &str) -> Answer {
         "not looked" => Given::NotLooked,
         "could not tell" => Given::CouldNotTell,
         "does not apply" => Given::DoesNotApply,
-        own => Given::Is(own.to_owned()),
+        own => Given::Is(own.into()),
     };
     records::answer(question, given)
 }
