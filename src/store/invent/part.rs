@@ -30,7 +30,8 @@ pub fn invent(
     let id: PartId = key(&mut || chance.id());
     let inside =
         if want.is_none() && chance.percent(2) && !containers.is_empty() { Some(*chance.of(containers)) } else { None };
-    if kind == Kind::Case {
+    // Nothing as chance has it gets into a machine inside its case.
+    if kind == Kind::Case && want.is_none() {
         containers.push(id);
     }
     let quarantined = want.is_none() && chance.percent(1);
