@@ -38,3 +38,23 @@ crate::words! {
         Other = "other", "Other";
     }
 }
+
+impl Kind {
+    /// Whether it goes into an expansion slot.
+    pub fn is_card(self) -> bool {
+        matches!(
+            self,
+            Self::VideoCard
+                | Self::SoundCard
+                | Self::NetworkCard
+                | Self::ControllerCard
+                | Self::MultiIoCard
+                | Self::Modem
+        )
+    }
+
+    /// Whether it reads or writes and hangs on a drive's plug.
+    pub fn is_drive(self) -> bool {
+        matches!(self, Self::HardDisk | Self::FlashAdapter | Self::OpticalDrive | Self::FloppyDrive | Self::TapeDrive)
+    }
+}

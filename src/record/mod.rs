@@ -13,6 +13,7 @@ mod custody;
 mod design;
 mod entry;
 mod fault_case;
+mod figure;
 mod finding;
 mod id;
 mod kind;
@@ -46,6 +47,7 @@ pub use design::{
 };
 pub use entry::{Entry, EntryKey, EntryKind};
 pub use fault_case::{CaseState, FaultCase, FaultCaseFile, FaultCaseId, Trial, TrialId, TrialResult};
+pub use figure::{Figure, figure_unit};
 pub use finding::{Finding, FindingFile, FindingId, FindingSource, FindingState, Look, LookId, Severity};
 pub use id::Id;
 pub use kind::Kind;

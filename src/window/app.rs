@@ -299,7 +299,10 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots } = outbox;
+        for (part, spot) in spots {
+            self.desks.part_sheet.show(part, spot);
+        }
         for files in files {
             self.keep(files);
         }

@@ -6,12 +6,13 @@ use std::sync::Arc;
 use chrono::NaiveDate;
 
 use super::command::Command;
+use super::desks::part_sheet::Spot;
 use super::page::Page;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::Settings;
 use crate::assess::Answers;
-use crate::record::{Change, Logbook, PhotoId};
+use crate::record::{Change, Logbook, PartId, PhotoId};
 use crate::rules::Rules;
 use crate::store::Store;
 
@@ -46,6 +47,8 @@ pub struct Outbox {
     pub drafts: Vec<(&'static str, Option<String>)>,
     /// Files to be copied into the logbook for a page, which gets word by `Desks::kept`.
     pub files: Vec<FilesToKeep>,
+    /// Spots to be shown on parts' sheets.
+    pub spots: Vec<(PartId, Spot)>,
 }
 
 /// Files to be copied into the logbook.
@@ -103,6 +106,12 @@ impl Outbox {
     /// Shows a photograph over the whole window, to go on from to the others of a list.
     pub fn look_at(&mut self, photo: PhotoId, among: impl IntoIterator<Item = PhotoId>) {
         self.give(Command::LookAt(photo, among.into_iter().collect()));
+    }
+
+    /// Goes to a spot on a part's sheet.
+    pub fn show(&mut self, part: PartId, spot: Spot) {
+        self.spots.push((part, spot));
+        self.go(Page::Part(part));
     }
 
     /// Hands a change over to be written.

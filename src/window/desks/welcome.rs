@@ -6,17 +6,19 @@ use egui::{ScrollArea, Ui};
 
 use crate::text;
 use crate::window::command::Command;
+use crate::window::forms::workshop_ui;
 use crate::window::outbox::{Ask, Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::Settings;
 use crate::window::theme::GRID;
-use crate::window::widgets::{body, first_ui, link_ui, path_field_ui, press_ui, remark, section_ui};
+use crate::window::widgets::{Edit, body, first_ui, link_ui, path_field_ui, press_ui, remark, section_ui};
 
 /// What is typed so far.
 #[derive(Default)]
 pub struct Welcome {
     open_at: String,
     new_at: String,
+    edit: Edit,
 }
 
 const MEASURE: f32 = 160.0 * GRID;
@@ -48,6 +50,8 @@ impl Welcome {
                 if press_ui(ui, &word, "", None).clicked() {
                     outbox.go(Page::Shelf);
                 }
+                ui.add_space(2.0 * GRID);
+                workshop_ui(ui, &mut self.edit, view, outbox);
             }
             recent_ui(ui, settings, outbox);
             self.open_ui(ui, outbox);

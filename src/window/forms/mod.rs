@@ -1,7 +1,19 @@
 //! Forms that more than one desk fills in.
 
+mod connectors;
+mod day;
+mod lot;
+mod money;
+mod place;
 mod proof;
 pub mod work;
+mod workshop;
 
+pub use connectors::{all_connectors, connector_row_ui};
+pub use day::past_date;
+pub use lot::LotFacts;
+pub use money::{money_text, read_money};
+pub use place::{PlaceFacts, new_places, place_names, place_of, places};
 pub use proof::{ProofAct, ProofForm};
 pub use work::{Ending, WorkAct, WorkForm, guide_ui};
+pub use workshop::workshop_ui;

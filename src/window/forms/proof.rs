@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use egui::Ui;
 
+use super::past_date;
 use crate::record::{MachineId, Moment, PartId, Proof, ProofResult, Word};
 use crate::rules::ProofRule;
 use crate::store::Store;
@@ -16,6 +17,7 @@ use crate::window::widgets::{body, choice_ui, field_ui, notes_ui, press_ui, rema
 #[derive(Debug)]
 pub struct ProofForm {
     rule: Arc<ProofRule>,
+    on: String,
     rig: String,
     minutes: String,
     criterion: String,
@@ -36,6 +38,7 @@ impl ProofForm {
     pub fn new(rule: &Arc<ProofRule>, view: &View<'_>) -> Self {
         Self {
             rule: Arc::clone(rule),
+            on: view.today.to_string(),
             rig: crate::text::say(&rule.rig).to_owned(),
             minutes: rule.minutes.to_string(),
             criterion: crate::text::say(&rule.criterion).to_owned(),
@@ -60,7 +63,8 @@ impl ProofForm {
             ui.label(body(crate::text::say(caution)).color(ui.tokens().power_unknown));
         }
         notes_ui(ui, text!("What has to hold"), &mut self.criterion, 2);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
+            field_ui(ui, text!("Run on"), &mut self.on, Some(28.0 * GRID));
             field_ui(ui, text!("On what rig"), &mut self.rig, Some(90.0 * GRID));
             field_ui(ui, text!("Minutes run"), &mut self.minutes, Some(24.0 * GRID));
             field_ui(ui, text!("Who"), &mut self.who, Some(40.0 * GRID));
@@ -91,6 +95,7 @@ impl ProofForm {
     }
 
     fn read(&self, part: Option<PartId>, machine: Option<MachineId>, view: &View<'_>) -> Result<Proof, String> {
+        let on = past_date(&self.on, view)?;
         let result = self.result.ok_or_else(|| text!("Say how it came out.").to_owned())?;
         let minutes = match self.minutes.trim() {
             "" => None,
@@ -103,7 +108,7 @@ impl ProofForm {
             part,
             machine,
             test: self.rule.name.clone(),
-            run: Moment::on(view.today),
+            run: Moment { on, sequence: 0 },
             rig: self.rig.trim().to_owned(),
             minutes,
             criterion: self.criterion.trim().to_owned(),

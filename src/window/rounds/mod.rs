@@ -25,12 +25,14 @@ mod capacitors;
 mod days;
 mod markings;
 mod photos;
+mod settings;
 mod survey;
 
 pub use capacitors::CapacitorsRound;
 pub use days::days_text;
 pub use markings::{MarkingsRound, joint_notes_ui};
 pub use photos::PhotosRound;
+pub use settings::{SettingsRound, has_settings};
 pub use survey::SurveyRound;
 
 /// A fresh key for a record that is about to be written.

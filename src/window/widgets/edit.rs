@@ -12,8 +12,9 @@ const LABEL: f32 = 32.0 * GRID;
 #[derive(Debug, Default)]
 pub struct Edit {
     open: Option<Open>,
-    /// While gathered: label and key of facts that nobody has told yet. A fact that is chosen has no key.
-    untold: Option<Vec<(String, Option<String>)>>,
+    /// While gathered, the innermost gathering last: label and key of facts that nobody has told yet. A fact that is
+    /// chosen has no key.
+    untold: Vec<Vec<(String, Option<String>)>>,
     /// The fact whose choice was asked for among the untold ones.
     asked: Option<String>,
 }
@@ -38,12 +39,14 @@ pub struct Fact<'a> {
     pub rows: usize,
     /// Characters as printed on a part.
     pub is_printed: bool,
+    /// Stands behind the figure; empty where it is no figure.
+    pub unit: &'a str,
 }
 
 impl<'a> Fact<'a> {
     /// A fact of one line.
     pub fn line(key: &'a str, label: &'a str) -> Self {
-        Self { key, label, rows: 1, is_printed: false }
+        Self { key, label, rows: 1, is_printed: false, unit: "" }
     }
 }
 
@@ -77,14 +80,22 @@ impl Edit {
         if value.is_empty() && !self.is_open(fact.key) && self.is_gathered(fact.label, Some(fact.key)) {
             return None;
         }
+        row_ui(ui, fact.label, |ui| self.value_ui(ui, fact, value))
+    }
+
+    /// A fact without its label before it; else as [`Edit::fact_ui`].
+    pub fn value_ui(&mut self, ui: &mut Ui, fact: Fact<'_>, value: &str) -> Option<String> {
         let mut typed = None;
-        row_ui(ui, fact.label, |ui| {
-            if self.is_open(fact.key) {
+        if self.is_open(fact.key) {
+            ui.horizontal_top(|ui| {
                 typed = self.field_ui(ui, fact);
-            } else if shown_ui(ui, fact, value).clicked() {
-                self.open(fact.key, value);
-            }
-        });
+                if !fact.unit.is_empty() {
+                    ui.label(body(fact.unit));
+                }
+            });
+        } else if shown_ui(ui, fact, value).clicked() {
+            self.open(fact.key, value);
+        }
         typed.filter(|typed| typed != value)
     }
 
@@ -114,20 +125,22 @@ impl Edit {
         row_ui(ui, label, |ui| pressable_ui(ui, label, value)).clicked()
     }
 
-    /// From here on facts that nobody has told yet are gathered, to stand in one line.
+    /// From here on facts that nobody has told yet are gathered, to stand in the line of the next
+    /// [`Edit::untold_ui`].
     pub fn gather_untold(&mut self) {
-        self.untold = Some(Vec::new());
+        self.untold.push(Vec::new());
     }
 
+    /// Whether a fact that nobody has told, and that is no field now, stands in the line of the untold ones.
     fn is_gathered(&mut self, label: &str, key: Option<&str>) -> bool {
-        let Some(untold) = &mut self.untold else { return false };
+        let Some(untold) = self.untold.last_mut() else { return false };
         untold.push((label.to_owned(), key.map(str::to_owned)));
         true
     }
 
     /// The line of the facts that were gathered; a press turns one into a field.
     pub fn untold_ui(&mut self, ui: &mut Ui, before: &str) {
-        let untold = self.untold.take().unwrap_or_default();
+        let untold = self.untold.pop().unwrap_or_default();
         if untold.is_empty() {
             return;
         }
@@ -161,7 +174,8 @@ impl Edit {
         let response = ui
             .vertical(|ui| {
                 let ink = ui.tokens().ink;
-                let width = ui.available_width().min(100.0 * GRID);
+                let widest = if fact.unit.is_empty() { 100.0 * GRID } else { 28.0 * GRID };
+                let width = ui.available_width().min(widest);
                 let response = ui.add(field.desired_width(width).font(role.font()).text_color(ink));
                 if !open.wrong.is_empty() {
                     ui.label(small(&open.wrong).color(ui.tokens().power_unknown));
@@ -202,8 +216,12 @@ pub fn pressable_ui(ui: &mut Ui, label: &str, value: &str) -> Response {
 
 fn shown_ui(ui: &mut Ui, fact: Fact<'_>, value: &str) -> Response {
     let tokens = ui.tokens();
-    let (words, colour) = if value.is_empty() { ("–", tokens.ink_weak) } else { (value, tokens.ink) };
-    let text = if fact.is_printed { RichText::new(words).font(TextRole::Marking.font()) } else { body(words) };
+    let (words, colour) = match (value, fact.unit) {
+        ("", _) => ("–".to_owned(), tokens.ink_weak),
+        (value, "") => (value.to_owned(), tokens.ink),
+        (figure, unit) => (format!("{figure} {unit}"), tokens.ink),
+    };
+    let text = if fact.is_printed { RichText::new(&words).font(TextRole::Marking.font()) } else { body(&words) };
     let response = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding = vec2(0.0, 0.0);

@@ -35,3 +35,21 @@ pub fn mark_button(ui: &mut Ui, mark: Mark, name: &str) -> Response {
     response.widget_info(|| WidgetInfo::labeled(Role::Button, enabled, name));
     response.on_hover_text(name)
 }
+
+/// A big target with a word; filled when it is the chosen one.
+pub fn target_ui(ui: &mut Ui, word: &str, is_chosen: bool) -> Response {
+    let tokens = ui.tokens();
+    let mut words = RichText::new(word).font(TextRole::Body.font());
+    if is_chosen {
+        words = words.color(tokens.press_ink);
+    }
+    let mut button = Button::new(words).min_size(vec2(24.0 * GRID, 9.0 * GRID)).selected(is_chosen);
+    if is_chosen {
+        button = button.fill(tokens.press);
+    }
+    let response = ui.add(button);
+    ui.ctx().accesskit_node_builder(response.id, |node| {
+        node.set_toggled(egui::accesskit::Toggled::from(is_chosen));
+    });
+    response
+}

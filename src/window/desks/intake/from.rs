@@ -2,13 +2,13 @@
 
 use egui::Ui;
 
-use super::records::new_places;
-use super::typed::{Typed, cents};
+use super::typed::{From, Typed, cents};
 use crate::record::{Lot, When};
 use crate::text;
+use crate::window::forms::{new_places, places};
 use crate::window::outbox::View;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, field_ui, link_ui, pick_ui, remark, section_ui, strong, target_ui};
+use crate::window::widgets::{Asking, Pick, body, field_ui, link_ui, remark, section_ui, strong, target_ui};
 
 /// Draws the step.
 pub fn from_ui(ui: &mut Ui, typed: &mut Typed, view: &View<'_>) {
@@ -25,10 +25,13 @@ pub fn from_ui(ui: &mut Ui, typed: &mut Typed, view: &View<'_>) {
             from.lot = None;
         }
     } else {
-        // The lots of late first: what is unpacked came in last.
-        let lots = view.logbook.lots.iter().rev().map(|file| (file.lot.id, file.lot.name.clone()));
         let label = text!("The lot it came with");
-        if let Some(lot) = pick_ui(ui, label, &mut from.search, !from.new_lot.is_told(), lots) {
+        let asking = Asking { shows_all: !from.new_lot.is_told(), ..Asking::one(label) };
+        let picked = from.search.ui(ui, asking, view.logbook.revision, || {
+            // The lots of late first: what is unpacked came in last.
+            view.logbook.lots.iter().rev().map(|file| (file.lot.id, file.lot.name.clone()))
+        });
+        if let Some(Pick::One(lot)) = picked {
             from.lot = Some(lot);
         }
         section_ui(ui, text!("Or a new lot"));
@@ -63,6 +66,44 @@ pub fn from_ui(ui: &mut Ui, typed: &mut Typed, view: &View<'_>) {
     });
     section_ui(ui, text!("Where it goes"));
     place_ui(ui, &mut from.place, view);
+    ui.add_space(2.0 * GRID);
+    inside_ui(ui, from, view);
+    apart_ui(ui, from);
+}
+
+/// The part that it sits in; asked for only where there is one.
+fn inside_ui(ui: &mut Ui, from: &mut From, view: &View<'_>) {
+    if let Some(outer) = from.inside.and_then(|id| view.logbook.part(id)) {
+        let mut other = false;
+        ui.horizontal_wrapped(|ui| {
+            let title = view.logbook.title_of(outer);
+            ui.label(body(text!("It sits in {tag}  {title}", tag = outer.part.tag, title = title)));
+            other = link_ui(ui, text!("Not in that one")).clicked();
+        });
+        if other {
+            from.inside = None;
+        }
+    } else if from.asks_inside {
+        let asking = Asking { shows_all: false, ..Asking::one(text!("The part that it sits in")) };
+        let picked = from.inside_search.ui(ui, asking, view.logbook.revision, || {
+            let parts = view.logbook.parts.iter().rev();
+            parts.map(|file| (file.part.id, format!("{}  {}", file.part.tag, view.logbook.title_of(file))))
+        });
+        if let Some(Pick::One(outer)) = picked {
+            from.inside = Some(outer);
+        }
+    } else if !view.logbook.parts.is_empty() && link_ui(ui, text!("It sits inside another part…")).clicked() {
+        from.asks_inside = true;
+    }
+}
+
+/// Why it is kept apart; asked for only where it is.
+fn apart_ui(ui: &mut Ui, from: &mut From) {
+    if from.keeps_apart {
+        field_ui(ui, text!("Kept apart because"), &mut from.quarantine, Some(120.0 * GRID));
+    } else if link_ui(ui, text!("Keep it apart: it leaks, smells or crawls…")).clicked() {
+        from.keeps_apart = true;
+    }
 }
 
 fn lot_says(lot: &Lot) -> String {
@@ -88,9 +129,8 @@ fn place_ui(ui: &mut Ui, place: &mut String, view: &View<'_>) {
     const MOST: usize = 8;
     field_ui(ui, text!("Place"), place, Some(120.0 * GRID));
     let typed = place.trim().to_lowercase();
-    let paths = view.logbook.places.iter().map(|known| view.logbook.place_path(known.id));
-    let mut found: Vec<String> = paths.filter(|path| path.to_lowercase().contains(&typed) && path != place).collect();
-    found.sort_unstable();
+    let paths = places(view.logbook).into_iter().map(|(_, path)| path);
+    let found: Vec<String> = paths.filter(|path| path.to_lowercase().contains(&typed) && path != place).collect();
     ui.horizontal_wrapped(|ui| {
         for path in found.iter().take(MOST) {
             if target_ui(ui, path, false).clicked() {
@@ -98,7 +138,7 @@ fn place_ui(ui: &mut Ui, place: &mut String, view: &View<'_>) {
             }
         }
     });
-    let new = new_places(place, view);
+    let new = new_places(place, view.logbook);
     if new.is_empty() {
         ui.label(remark(ui, text!("From the outside in, with strokes between: Cellar / Shelf 2 / Box 4")));
     } else {

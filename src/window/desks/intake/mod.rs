@@ -28,7 +28,7 @@ use crate::record::{Id, Kind, LotId, PartId, Word as _};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
-use crate::window::rounds::new_uuid;
+use crate::window::rounds::{has_settings, new_uuid};
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, press_ui, section_ui, title_ui};
 
@@ -294,6 +294,10 @@ impl Intake {
                     // The file as it would be holds what is typed; the round adds that itself.
                     let bare = crate::record::PartFile::new(file.part.clone());
                     typed.markings.ui(ui, &bare, design.as_ref().map(|file| &file.design));
+                    if has_settings(kind) {
+                        section_ui(ui, text!("Settings as found"));
+                        typed.settings.ui(ui, kind);
+                    }
                 }
             }
             Step::Survey if typed.kind.is_none() => {

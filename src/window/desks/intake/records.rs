@@ -4,12 +4,12 @@ use std::sync::Arc;
 
 use super::typed::{From, NewDesign, Step, Typed, cents};
 use crate::record::{
-    Change, Design, DesignConnector, DesignFile, Entry, Id, Kind, Lot, LotId, Part, PartFile, PartId, Place, PlaceId,
-    When, Word as _,
+    Change, Design, DesignConnector, DesignFile, Entry, Id, Kind, Lot, LotId, Part, PartFile, PartId, When, Word as _,
 };
 use crate::text;
+use crate::window::forms::{place_names, place_of};
 use crate::window::outbox::View;
-use crate::window::rounds::new_uuid;
+use crate::window::rounds::{has_settings, new_uuid};
 
 /// Everything that would be written.
 pub struct Records {
@@ -74,6 +74,9 @@ pub fn faults(typed: &Typed, view: &View<'_>) -> Vec<Fault> {
         }
     }
     let kind = typed.kind.unwrap_or(Kind::Other);
+    if let Some(fault) = typed.settings.fault().filter(|_| has_settings(kind)) {
+        add(Step::Markings, fault);
+    }
     if let Some(fault) = typed.survey.fault(view.rules, kind) {
         add(Step::Survey, fault);
     }
@@ -100,10 +103,11 @@ pub fn records(typed: &Typed, view: &View<'_>, id: PartId) -> Records {
     let who = &view.logbook.workshop.keeper;
     let kind = typed.kind.unwrap_or(Kind::Other);
     let mut before = Vec::new();
-    let place = place(&typed.from.place, view, &mut before);
+    let place = place_of(&typed.from.place, view.logbook, &mut before);
     let lot = lot(&typed.from, view, &mut before);
     let (design, file) = design(typed, view, kind, &mut before);
     let acquired = if lot.is_some() { When::Unknown } else { typed.from.acquired.parse().unwrap_or_default() };
+    let quarantine = if typed.from.keeps_apart { typed.from.quarantine.trim().to_owned() } else { String::new() };
     let part = Part {
         id,
         tag: typed.tag.trim().to_owned(),
@@ -116,9 +120,9 @@ pub fn records(typed: &Typed, view: &View<'_>, id: PartId) -> Records {
         price_cents: cents(&typed.from.price).ok().flatten(),
         acquired,
         place,
-        inside: None,
-        quarantine: String::new(),
-        quarantined: When::Unknown,
+        inside: typed.from.inside.filter(|outer| view.logbook.part(*outer).is_some()),
+        quarantined: if quarantine.is_empty() { When::Unknown } else { today },
+        quarantine,
         note: typed.what.note.trim().to_owned(),
     };
     let mut would_be = PartFile::new(part.clone());
@@ -128,6 +132,9 @@ pub fn records(typed: &Typed, view: &View<'_>, id: PartId) -> Records {
         entries.extend(more);
     };
     add(&mut would_be, typed.markings.entries(id, today));
+    if has_settings(kind) {
+        add(&mut would_be, typed.settings.entries(id, today));
+    }
     // The survey comes before the positions: what it saw and they do not tell stays open.
     let why = text!("On arrival");
     let survey = typed.survey.entries(&would_be, view.rules, today, who, why);
@@ -145,41 +152,6 @@ impl Records {
         change.put_all(self.before).put_all(self.entries);
         change
     }
-}
-
-/// The names on a path of places, outermost first.
-pub fn place_names(path: &str) -> Vec<&str> {
-    path.split('/').map(str::trim).filter(|name| !name.is_empty()).collect()
-}
-
-/// The innermost place of a path; places that are not there yet are added to `before`.
-fn place(path: &str, view: &View<'_>, before: &mut Vec<Entry>) -> Option<PlaceId> {
-    let mut within: Option<PlaceId> = None;
-    let mut is_known = true;
-    for name in place_names(path) {
-        let known = view
-            .logbook
-            .places
-            .iter()
-            .find(|place| is_known && place.within == within && place.name.to_lowercase() == name.to_lowercase());
-        if let Some(place) = known {
-            within = Some(place.id);
-            continue;
-        }
-        is_known = false;
-        let place = Place { id: Id::from_uuid(new_uuid()), within, name: name.to_owned(), note: String::new() };
-        within = Some(place.id);
-        before.push(place.into());
-    }
-    within
-}
-
-/// The names of a path that no place carries yet.
-pub fn new_places<'a>(path: &'a str, view: &View<'_>) -> Vec<&'a str> {
-    let mut before = Vec::new();
-    place(path, view, &mut before);
-    let names = place_names(path);
-    names[names.len() - before.len()..].to_vec()
 }
 
 fn lot(from: &From, view: &View<'_>, before: &mut Vec<Entry>) -> Option<LotId> {
@@ -269,10 +241,15 @@ pub fn said(step: Step, typed: &Typed, view: &View<'_>, file: &PartFile) -> Stri
             let place = place_names(&typed.from.place).join(" / ");
             [lot, place].into_iter().filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" · ")
         }
-        Step::Markings => match typed.markings.count() {
-            0 => String::new(),
-            count => counted!("{count} marking", "{count} markings", count),
-        },
+        Step::Markings => {
+            let (markings, settings) = (typed.markings.count(), typed.settings.count());
+            let words = [
+                (markings, counted!("{count} marking", "{count} markings", markings)),
+                (settings, counted!("{count} setting", "{count} settings", settings)),
+            ];
+            let words = words.into_iter().filter(|(count, _)| *count > 0).map(|(_, said)| said);
+            words.collect::<Vec<_>>().join(" · ")
+        }
         Step::Survey => {
             let all = view.rules.questions_for(file.part.kind).len();
             match typed.survey.looked_at(view.rules, file.part.kind) {

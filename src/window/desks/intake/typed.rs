@@ -2,8 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::record::{DesignId, Kind, LotId, Originality, Side, Word as _};
-use crate::window::rounds::{CapacitorsRound, MarkingsRound, PhotosRound, SurveyRound};
+use crate::record::{DesignId, Kind, LotId, Originality, PartId, Side, Word as _};
+use crate::window::rounds::{CapacitorsRound, MarkingsRound, PhotosRound, SettingsRound, SurveyRound};
+use crate::window::widgets::Picker;
 
 crate::words! {
     /// The steps of the whole round, in the order of the trade. Each may be passed over.
@@ -38,6 +39,7 @@ pub struct Typed {
     pub what: What,
     pub from: From,
     pub markings: MarkingsRound,
+    pub settings: SettingsRound,
     pub survey: SurveyRound,
     pub capacitors: CapacitorsRound,
     pub photos: PhotosRound,
@@ -53,6 +55,7 @@ impl Default for Typed {
             what: What::default(),
             from: From::default(),
             markings: MarkingsRound::default(),
+            settings: SettingsRound::default(),
             survey: SurveyRound::default(),
             capacitors: CapacitorsRound::default(),
             photos: PhotosRound::default(),
@@ -79,7 +82,7 @@ impl Typed {
 #[serde(default)]
 pub struct What {
     /// The letters that designs are searched by.
-    pub search: String,
+    pub search: Picker<DesignId>,
     /// The design of which this is another example.
     pub design: Option<DesignId>,
     /// A design that is not in the logbook yet; taken when maker or model is told.
@@ -94,7 +97,7 @@ pub struct What {
 impl Default for What {
     fn default() -> Self {
         Self {
-            search: String::new(),
+            search: Picker::default(),
             design: None,
             new: NewDesign::default(),
             name: String::new(),
@@ -115,8 +118,8 @@ pub struct NewDesign {
     pub introduced: String,
     pub discontinued: String,
     /// The letters that connectors are searched by: offered, needed.
-    pub offers_typed: String,
-    pub needs_typed: String,
+    pub offers_typed: Picker<String>,
+    pub needs_typed: Picker<String>,
     pub connectors: Vec<Connector>,
 }
 
@@ -141,7 +144,7 @@ impl NewDesign {
 #[serde(default)]
 pub struct From {
     /// The letters that lots are searched by.
-    pub search: String,
+    pub search: Picker<LotId>,
     pub lot: Option<LotId>,
     pub new_lot: NewLot,
     /// Its own price, or its share of the lot's.
@@ -150,6 +153,15 @@ pub struct From {
     pub acquired: String,
     /// A path of places: "Cellar / Shelf 2 / Box 4".
     pub place: String,
+    /// Whether the part that it sits in is being told.
+    pub asks_inside: bool,
+    pub inside_search: Picker<PartId>,
+    /// The part that it sits in.
+    pub inside: Option<PartId>,
+    /// Whether it is to be kept apart.
+    pub keeps_apart: bool,
+    /// Why it is kept apart.
+    pub quarantine: String,
 }
 
 /// A lot that is to be made; taken when it has a name or a source.

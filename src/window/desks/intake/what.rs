@@ -3,13 +3,13 @@
 use egui::Ui;
 
 use super::typed::{Connector, NewDesign, Typed};
-use crate::record::{DesignFile, Kind, Originality, Side, Word as _};
+use crate::record::{DesignFile, Originality, Side, Word as _};
 use crate::text;
+use crate::window::forms::{all_connectors, connector_row_ui};
 use crate::window::outbox::View;
-use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{
-    body, choice_ui, field_ui, link_ui, mark_button, notes_ui, pick_ui, remark, section_ui, strong,
+    Asking, Pick, Picker, body, choice_ui, field_ui, link_ui, notes_ui, remark, section_ui, strong,
 };
 
 /// Draws the step.
@@ -20,17 +20,18 @@ pub fn what_ui(ui: &mut Ui, typed: &mut Typed, view: &View<'_>) {
             typed.what.design = None;
         }
     } else {
-        // Designs of the part's kind come first, the others behind them.
-        let designs = || view.logbook.designs.iter().map(|file| (&file.design, file.design.title()));
-        let is_of_kind = |design_kind: Kind| kind.is_none_or(|kind| kind == design_kind);
-        let ordered = designs()
-            .filter(|(design, _)| is_of_kind(design.kind))
-            .chain(designs().filter(|(design, _)| !is_of_kind(design.kind)))
-            .map(|(design, title)| (design, format!("{title} ({})", design.kind.label())));
-        let label = text!("A design that you have already");
-        if let Some(design) = pick_ui(ui, label, &mut typed.what.search, false, ordered) {
-            typed.what.design = Some(design.id);
-            typed.pick_kind(design.kind);
+        let asking = Asking { shows_all: false, ..Asking::one(text!("A design that you have already")) };
+        let picked = typed.what.search.ui(ui, asking, (view.logbook.revision, kind), || {
+            // Designs of the part's kind come first, the others behind them.
+            let mut designs: Vec<_> = view.logbook.designs.iter().map(|file| &file.design).collect();
+            designs.sort_by_key(|design| kind.is_some_and(|kind| kind != design.kind));
+            designs.into_iter().map(|design| (design.id, format!("{} ({})", design.title(), design.kind.label())))
+        });
+        if let Some(Pick::One(design)) = picked
+            && let Some(file) = view.logbook.design(design)
+        {
+            typed.what.design = Some(design);
+            typed.pick_kind(file.design.kind);
         }
         section_ui(ui, text!("Or a new design"));
         ui.vertical(|ui| new_ui(ui, &mut typed.what.new, view));
@@ -97,9 +98,16 @@ fn new_ui(ui: &mut Ui, new: &mut NewDesign, view: &View<'_>) {
     side_ui(ui, Side::Needs, text!("Connectors it needs"), &mut new.needs_typed, &mut new.connectors, view);
 }
 
-fn side_ui(ui: &mut Ui, side: Side, label: &str, typed: &mut String, connectors: &mut Vec<Connector>, view: &View<'_>) {
-    let all = view.rules.connectors.all().map(|row| (row.id.clone(), crate::text::say(&row.label).to_owned()));
-    if let Some(connector) = pick_ui(ui, label, typed, false, all) {
+fn side_ui(
+    ui: &mut Ui,
+    side: Side,
+    label: &str,
+    typed: &mut Picker<String>,
+    connectors: &mut Vec<Connector>,
+    view: &View<'_>,
+) {
+    let asking = Asking { shows_all: false, ..Asking::one(label) };
+    if let Some(Pick::One(connector)) = typed.ui(ui, asking, (), || all_connectors(view.rules)) {
         match connectors.iter_mut().find(|row| row.side == side && row.name == connector) {
             Some(row) => row.count += 1,
             None => connectors.push(Connector { side, name: connector, count: 1 }),
@@ -115,20 +123,11 @@ fn side_ui(ui: &mut Ui, side: Side, label: &str, typed: &mut String, connectors:
 fn counts_ui(ui: &mut Ui, side: Side, connectors: &mut [Connector], view: &View<'_>) -> Option<usize> {
     let mut away = None;
     for (at, row) in connectors.iter_mut().enumerate().filter(|(_, row)| row.side == side) {
-        let name = view.rules.connectors.label(&row.name).to_owned();
-        ui.horizontal(|ui| {
-            if mark_button(ui, Mark::Down, &text!("One {name} fewer", name = name)).clicked() && row.count > 1 {
-                row.count -= 1;
-            }
-            ui.label(strong(row.count.to_string()));
-            if mark_button(ui, Mark::Up, &text!("One {name} more", name = name)).clicked() && row.count < 99 {
-                row.count += 1;
-            }
-            ui.label(body(&name));
-            if mark_button(ui, Mark::Away, &text!("Take {name} out", name = name)).clicked() {
-                away = Some(at);
-            }
-        });
+        match connector_row_ui(ui, view.rules.connectors.label(&row.name), row.count) {
+            Some(0) => away = Some(at),
+            Some(count) => row.count = count,
+            None => {}
+        }
     }
     away
 }

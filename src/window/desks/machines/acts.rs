@@ -55,6 +55,32 @@ pub fn fit(machine: &MachineFile, role: Option<RoleId>, part: &PartFile, today: 
     change
 }
 
+/// Notes that a part was fitted today in the place of another, which was taken out.
+pub fn exchange(machine: &MachineFile, role: RoleId, out: &PartFile, part: &PartFile, today: NaiveDate) -> Change {
+    let mut change = take_out(machine, out, today);
+    change.steps.extend(fit(machine, Some(role), part, today).steps);
+    change.name = text!(
+        "Fit {tag} in {machine} in place of {out}",
+        tag = part.part.tag,
+        machine = machine.machine.name,
+        out = out.part.tag
+    );
+    change
+}
+
+/// Means a part for a role instead of another that was planned for it.
+pub fn plan_instead(machine: &MachineFile, role: RoleId, out: &PartFile, part: &PartFile, today: NaiveDate) -> Change {
+    let mut change = unplan(machine, out);
+    change.steps.extend(plan(machine, role, part, today).steps);
+    change.name = text!(
+        "Plan {tag} for {machine} instead of {out}",
+        tag = part.part.tag,
+        machine = machine.machine.name,
+        out = out.part.tag
+    );
+    change
+}
+
 /// Notes that a part was taken out today.
 pub fn take_out(machine: &MachineFile, part: &PartFile, today: NaiveDate) -> Change {
     let mut change =

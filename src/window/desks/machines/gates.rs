@@ -5,6 +5,7 @@ use egui::{CollapsingHeader, RichText, Ui};
 use crate::assess::{Gate, GateState, Next, Power, Readiness, Reason, Verdict, Weight};
 use crate::record::Word;
 use crate::text;
+use crate::window::desks::part_sheet::Spot;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::marks::Mark;
@@ -118,8 +119,8 @@ fn reason_ui(ui: &mut Ui, reason: &Reason, view: &View<'_>, outbox: &mut Outbox)
             match reason.part() {
                 Some(part) => {
                     let button = egui::Button::new(body(&sentence).color(tokens.ink)).frame(false).wrap();
-                    if ui.add(button).on_hover_text(text!("Opens the part’s sheet")).clicked() {
-                        outbox.go(Page::Part(part));
+                    if ui.add(button).on_hover_text(text!("Opens the part’s sheet where it is settled")).clicked() {
+                        outbox.show(part, Spot::of(reason));
                     }
                 }
                 None => {

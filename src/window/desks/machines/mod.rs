@@ -6,6 +6,7 @@ mod gates;
 mod list;
 mod power_on;
 mod roles;
+mod room;
 mod sheet;
 
 use egui::Ui;
@@ -21,6 +22,7 @@ use crate::window::widgets::{body, first_ui, press_ui, title_ui};
 
 pub use gates::power_word;
 pub use list::hours_text;
+pub use room::{Room, RoomAct};
 
 /// What the desk keeps.
 #[derive(Default)]

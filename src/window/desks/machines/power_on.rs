@@ -3,16 +3,18 @@
 use egui::Ui;
 
 use crate::assess::Verdict;
-use crate::record::{Change, MachineFile, Moment, PowerOn, PowerOnResult, Word};
+use crate::record::{Change, MachineFile, Moment, PowerOn, PowerOnResult, When, Word};
 use crate::store::Store;
 use crate::text;
+use crate::window::forms::past_date;
 use crate::window::outbox::{Outbox, View};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, choice_ui, field_ui, notes_ui, press_ui, remark};
+use crate::window::widgets::{body, choice_ui, field_ui, notes_ui, press_ui, remark, small};
 
 /// What is typed so far.
 #[derive(Debug)]
 pub struct PowerOnForm {
+    on: String,
     configuration: String,
     settings: String,
     steps: String,
@@ -28,6 +30,7 @@ impl PowerOnForm {
         let configuration: Vec<String> =
             fitted.map(|file| format!("{} {}", file.part.tag, view.logbook.title_of(file))).collect();
         Self {
+            on: view.today.to_string(),
             configuration: configuration.join(", "),
             settings: String::new(),
             steps: String::new(),
@@ -68,19 +71,26 @@ impl PowerOnForm {
         ui.horizontal_wrapped(|ui| {
             let choices: Vec<_> = PowerOnResult::ALL.iter().map(|word| (*word, word.label())).collect();
             choice_ui(ui, text!("How it went"), &mut self.result, &choices, 50.0 * GRID);
+            field_ui(ui, text!("Switched on"), &mut self.on, Some(28.0 * GRID));
             field_ui(ui, text!("Who"), &mut self.who, Some(40.0 * GRID));
         });
+        let on = past_date(&self.on, view);
         ui.horizontal_wrapped(|ui| {
-            if press_ui(ui, text!("Keep the power-on"), "", None).clicked() {
-                outbox.change(self.change(machine, view));
-                is_over = true;
+            let keep = ui.add_enabled_ui(on.is_ok(), |ui| press_ui(ui, text!("Keep the power-on"), "", None)).inner;
+            match on {
+                Ok(on) if keep.clicked() => {
+                    outbox.change(self.change(machine, on));
+                    is_over = true;
+                }
+                Ok(_) => {}
+                Err(wrong) => drop(ui.label(small(wrong).color(ui.tokens().power_unknown))),
             }
             is_over |= press_ui(ui, text!("Put the form away"), "", None).clicked();
         });
         is_over
     }
 
-    fn change(&self, machine: &MachineFile, view: &View<'_>) -> Change {
+    fn change(&self, machine: &MachineFile, on: When) -> Change {
         let name = &machine.machine.name;
         let title = if machine.power_ons.is_empty() {
             text!("First power-on of {machine}", machine = name)
@@ -91,7 +101,7 @@ impl PowerOnForm {
         change.put(PowerOn {
             id: Store::new_id(),
             machine: machine.machine.id,
-            switched: Moment::on(view.today),
+            switched: Moment { on, sequence: 0 },
             configuration: self.configuration.trim().to_owned(),
             settings: self.settings.trim().to_owned(),
             steps: self.steps.trim().to_owned(),

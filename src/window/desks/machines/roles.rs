@@ -2,9 +2,10 @@
 
 use std::collections::HashMap;
 
-use egui::{TextEdit, Ui, vec2};
+use egui::{Ui, vec2};
 
 use super::acts;
+use super::room::{Room, RoomAct};
 use crate::assess::{MachineAnswers, TrueTo};
 use crate::record::{Kind, MachineFile, PartFile, PartId, Role, RoleId, Word};
 use crate::text;
@@ -12,37 +13,21 @@ use crate::trade::Span;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{SpanBar, body, choice_ui, link_ui, press_ui, remark};
+use crate::window::widgets::{Asking, Pick, Picker, SpanBar, body, choice_ui, link_ui, press_ui, remark};
 
 /// What the time line keeps: the role that a part is being chosen for.
 #[derive(Debug, Default)]
 pub struct Roles {
-    choosing: Option<Choosing>,
+    choosing: Option<(RoleId, Picker<PartId>)>,
+    /// A part that wants a role without room for it.
+    room: Option<Room>,
     new_role: Option<Kind>,
-}
-
-#[derive(Debug)]
-struct Choosing {
-    role: RoleId,
-    letters: String,
-    /// The revision that the candidates were gathered from.
-    revision: u64,
-    candidates: Vec<Candidate>,
-}
-
-#[derive(Debug)]
-struct Candidate {
-    part: PartId,
-    line: String,
-    lower: String,
 }
 
 const NAME: f32 = 34.0 * GRID;
 const PART: f32 = 68.0 * GRID;
 const STAND: f32 = 20.0 * GRID;
 const ACTS: f32 = 52.0 * GRID;
-/// How many candidates are shown at once.
-const LISTED: usize = 12;
 
 impl Roles {
     /// Draws the time line with its acts.
@@ -78,7 +63,11 @@ impl Roles {
                         if let Some(bar) = &bar {
                             bar.ui(ui, &file.part.tag, spans.get(&part).copied(), width);
                         }
-                        filled.acts_ui(ui, view, outbox);
+                        match filled.acts_ui(ui, view, outbox) {
+                            Some(FilledAct::Room(room)) => self.room = Some(room),
+                            Some(FilledAct::Another) => self.choose(role.id),
+                            None => {}
+                        }
                     });
                 });
                 first = false;
@@ -92,26 +81,21 @@ impl Roles {
                                 role_name_ui(ui, role);
                             }
                         });
-                        self.empty_ui(ui, machine, role, filled == 0, view, outbox);
+                        self.empty_ui(ui, machine, role, filled == 0, outbox);
                     });
                 });
             }
-            if self.choosing.as_ref().is_some_and(|choosing| choosing.role == role.id) {
+            if self.choosing.as_ref().is_some_and(|(choosing, _)| *choosing == role.id) {
                 self.choose_ui(ui, machine, role, view, outbox);
+            }
+            if self.room.is_some_and(|room| room.role == role.id) {
+                self.room_ui(ui, view, outbox);
             }
         }
         self.new_role_ui(ui, machine, outbox);
     }
 
-    fn empty_ui(
-        &mut self,
-        ui: &mut Ui,
-        machine: &MachineFile,
-        role: &Role,
-        is_empty: bool,
-        view: &View<'_>,
-        outbox: &mut Outbox,
-    ) {
+    fn empty_ui(&mut self, ui: &mut Ui, machine: &MachineFile, role: &Role, is_empty: bool, outbox: &mut Outbox) {
         cell_ui(ui, PART, |ui| {
             let word = match (is_empty, role.required) {
                 (true, true) => text!("nothing yet"),
@@ -123,15 +107,7 @@ impl Roles {
         });
         let name = text!("Choose for {role}…", role = acts::role_title(role));
         if named_link_ui(ui, text!("Choose a part…"), &name) {
-            self.choosing = match self.choosing.take() {
-                Some(choosing) if choosing.role == role.id => None,
-                _ => Some(Choosing {
-                    role: role.id,
-                    letters: String::new(),
-                    revision: view.logbook.revision,
-                    candidates: candidates(machine, role, view),
-                }),
-            };
+            self.choose(role.id);
         }
         if is_empty {
             let name = text!("Strike the role {role}", role = acts::role_title(role));
@@ -145,43 +121,51 @@ impl Roles {
         }
     }
 
+    /// Opens the choice of a part for a role, or puts it away again.
+    fn choose(&mut self, role: RoleId) {
+        self.room = None;
+        self.choosing = match self.choosing.take() {
+            Some((choosing, _)) if choosing == role => None,
+            _ => Some((role, Picker::ready())),
+        };
+    }
+
     fn choose_ui(&mut self, ui: &mut Ui, machine: &MachineFile, role: &Role, view: &View<'_>, outbox: &mut Outbox) {
-        let Some(choosing) = &mut self.choosing else { return };
-        if choosing.revision != view.logbook.revision {
-            choosing.revision = view.logbook.revision;
-            choosing.candidates = candidates(machine, role, view);
-        }
-        let mut chosen = None;
-        ui.horizontal_top(|ui| {
+        let Some((_, picker)) = &mut self.choosing else { return };
+        let picked = ui.horizontal_top(|ui| {
             ui.add_space(NAME);
+            let asking = Asking::one(text!("Search the parts for this role"));
             ui.vertical(|ui| {
-                let field = TextEdit::singleline(&mut choosing.letters)
-                    .hint_text(text!("Tag or a few letters"))
-                    .desired_width(60.0 * GRID);
-                let field = ui.add(field);
-                field.widget_info(|| {
-                    egui::WidgetInfo::labeled(egui::Role::TextInput, true, text!("Search the parts for this role"))
-                });
-                let letters = choosing.letters.to_lowercase();
-                let found: Vec<&Candidate> =
-                    choosing.candidates.iter().filter(|candidate| candidate.lower.contains(&letters)).collect();
-                if found.is_empty() {
-                    ui.label(remark(ui, text!("No part of this kind is at hand and free.")));
-                }
-                for candidate in found.iter().take(LISTED) {
-                    if link_ui(ui, &candidate.line).clicked() {
-                        chosen = Some(candidate.part);
-                    }
-                }
-                if found.len() > LISTED {
-                    let more = found.len() - LISTED;
-                    ui.label(remark(ui, text!("and {more} more: type a few letters", more = more)));
-                }
-            });
+                ui.label(remark(ui, text!("Parts of this kind that are at hand; free ones first")));
+                picker.ui(ui, asking, (view.logbook.revision, role.id), || candidates(machine, role, view))
+            })
         });
-        if let Some(file) = chosen.and_then(|part| view.logbook.part(part)) {
-            outbox.change(acts::plan(machine, role.id, file, view.today));
-            self.choosing = None;
+        match picked.inner.inner {
+            Some(Pick::One(part)) => {
+                let room = Room { machine: machine.machine.id, role: role.id, part, is_plan: true };
+                self.choosing = None;
+                if room.is_short(view) {
+                    self.room = Some(room);
+                } else if let Some(file) = view.logbook.part(part) {
+                    outbox.change(acts::plan(machine, role.id, file, view.today));
+                }
+            }
+            Some(_) => self.choosing = None,
+            None => {}
+        }
+    }
+
+    fn room_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let Some(room) = &self.room else { return };
+        let act = ui.horizontal_top(|ui| {
+            ui.add_space(NAME);
+            ui.vertical(|ui| room.ui(ui, view)).inner
+        });
+        if let Some(act) = act.inner {
+            if let RoomAct::Exchange(change) = act {
+                outbox.change(change);
+            }
+            self.room = None;
         }
     }
 
@@ -239,24 +223,43 @@ impl Filled<'_> {
         });
     }
 
-    fn acts_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+    fn acts_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) -> Option<FilledAct> {
         let Self { machine, role, file, is_fitted } = self;
         let tag = &file.part.tag;
+        let another = |ui: &mut Ui| {
+            let name = text!("Choose another than {tag}…", tag = tag);
+            named_link_ui(ui, text!("Another…"), &name).then_some(FilledAct::Another)
+        };
         if *is_fitted {
             // A part that sits inside another is taken out with it.
             let is_own = machine.fitted().any(|fitting| fitting.part == file.part.id);
             if is_own && named_link_ui(ui, text!("Take out"), &text!("Take out {tag}", tag = tag)) {
                 outbox.change(acts::take_out(machine, file, view.today));
             }
-            return;
+            return if is_own { another(ui) } else { None };
         }
+        let mut act = None;
         if named_link_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = tag)) {
-            outbox.change(acts::fit(machine, Some(role.id), file, view.today));
+            let room = Room { machine: machine.machine.id, role: role.id, part: file.part.id, is_plan: false };
+            if room.is_short(view) {
+                act = Some(FilledAct::Room(room));
+            } else {
+                outbox.change(acts::fit(machine, Some(role.id), file, view.today));
+            }
         }
         if named_link_ui(ui, text!("Not this one"), &text!("Plan {tag} no longer", tag = tag)) {
             outbox.change(acts::unplan(machine, file));
         }
+        act.or(another(ui))
     }
+}
+
+/// What a part in a role leads to.
+enum FilledAct {
+    /// It wants room that is not there.
+    Room(Room),
+    /// Another is to be chosen.
+    Another,
 }
 
 /// A short word to press whose accessible name says what it is about.
@@ -276,7 +279,7 @@ fn true_to_text(machine: &MachineFile, part: PartId, view: &View<'_>) -> String 
 
 /// Parts of the role's kind that are at hand and not in this machine: free ones first, then by how true they are to
 /// the window, then by state.
-fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<Candidate> {
+fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<(PartId, String)> {
     let window = crate::assess::making::window(&machine.machine);
     let here: Vec<PartId> = machine.parts().into_iter().map(|(part, ..)| part).collect();
     let elsewhere: HashMap<PartId, &str> = view
@@ -308,7 +311,7 @@ fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<Candid
             words.extend(user.map(|machine| text!("now in {machine}", machine = machine)));
             let line = format!("{}  {}", file.part.tag, words.join(", "));
             let order = (user.is_some(), rank, answers.state, file.part.tag.clone());
-            (order, Candidate { part: file.part.id, lower: line.to_lowercase(), line })
+            (order, (file.part.id, line))
         })
         .collect();
     found.sort_by(|one, other| one.0.cmp(&other.0));

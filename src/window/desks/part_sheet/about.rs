@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Ui, WidgetInfo};
 
 use crate::assess::PartAnswers;
-use crate::record::{Change, Entry, Moment, NoDate, Part, PartFile, When};
+use crate::record::{Change, Entry, Moment, Part, PartFile, When};
 use crate::text;
 use crate::window::outbox::View;
 use crate::window::page::Page;
@@ -62,15 +62,6 @@ pub fn act_ui(ui: &mut Ui, word: &str, name: &str) -> bool {
 /// What is wrong, beside its field.
 pub fn wrong_ui(ui: &mut Ui, wrong: &str) {
     ui.label(small(wrong).color(ui.tokens().power_unknown));
-}
-
-/// A typed date on which something has happened: not in the future.
-pub fn past_date(typed: &str, view: &View<'_>) -> Result<When, String> {
-    let on: When = typed.parse().map_err(|error: NoDate| error.to_string())?;
-    if on.span().is_some_and(|span| span.first > view.today) {
-        return Err(text!("{day} has not come yet.", day = on));
-    }
-    Ok(on)
 }
 
 /// A typed figure with a point or a comma; `None` when nothing is typed.

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use egui::Ui;
 
-use super::about::{About, day_text, past_date, wrong_ui};
+use super::about::{About, day_text, wrong_ui};
 use super::finding::FindingList;
 use crate::assess::findings::{Turn, TurnKind, what_changed};
 use crate::counted;
@@ -16,6 +16,7 @@ use crate::rules::Rules;
 use crate::store::Store;
 use crate::text;
 use crate::text::say;
+use crate::window::forms::past_date;
 use crate::window::outbox::Outbox;
 use crate::window::rounds::SurveyRound;
 use crate::window::theme::GRID;

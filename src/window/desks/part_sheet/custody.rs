@@ -2,11 +2,11 @@
 
 use egui::Ui;
 
-use super::about::{About, day_text, past_date, put, wrong_ui};
-use super::money::{money_text, read_money};
+use super::about::{About, day_text, put, wrong_ui};
 use crate::record::{CustodyAct, CustodyEvent, Moment, Valuation, When, Word};
 use crate::store::Store;
 use crate::text;
+use crate::window::forms::{money_text, past_date, read_money};
 use crate::window::outbox::Outbox;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, field_ui, link_ui, notes_ui, press_ui, remark, strong};

@@ -3,6 +3,8 @@
 use egui::Ui;
 
 use super::about::{About, act_ui, put};
+use super::design_connectors::DesignConnectors;
+use super::design_figures::figures_ui;
 use crate::counted;
 use crate::record::{Change, Design, NoDate, Part, When};
 use crate::store::Store;
@@ -10,10 +12,11 @@ use crate::text;
 use crate::window::outbox::Outbox;
 use crate::window::widgets::{Edit, Fact, remark, row_ui};
 
-/// Whether the design's facts are on show.
+/// Whether the design's facts are on show, and what is being added to it.
 #[derive(Debug, Default)]
 pub struct DesignFacts {
     is_open: bool,
+    connectors: DesignConnectors,
 }
 
 /// A design of this name for the part: the first word is taken for the maker, the rest for the model.
@@ -36,6 +39,11 @@ pub fn new(about: &About<'_>, name: &str) -> Change {
 }
 
 impl DesignFacts {
+    /// Puts the facts on show, now or once the part has a design.
+    pub fn open(&mut self) {
+        self.is_open = true;
+    }
+
     /// Draws the facts, folded to one line until they are asked for.
     pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Outbox) {
         let Some(file) = about.view.logbook.design_of(about.file) else { return };
@@ -57,6 +65,7 @@ impl DesignFacts {
             });
             return;
         }
+        edit.gather_untold();
         let examples = about.view.logbook.parts.iter().filter(|part| part.part.design == Some(design.id)).count();
         let shared = counted!("Shared by {count} part", "Shared by {count} parts", examples);
         ui.label(remark(ui, shared));
@@ -87,6 +96,9 @@ impl DesignFacts {
         date_fact(ui, "design introduced", introduced, design.introduced, |design, on| design.introduced = on);
         let discontinued = text!("Made until");
         date_fact(ui, "design discontinued", discontinued, design.discontinued, |design, on| design.discontinued = on);
+        self.connectors.ui(ui, about, file, outbox);
+        figures_ui(ui, file, edit, outbox);
+        edit.untold_ui(ui, text!("Not told yet of the design:"));
         if act_ui(ui, text!("Fold the design"), text!("Fold the design")) {
             self.is_open = false;
         }

@@ -1,11 +1,12 @@
 //! The head of the sheet: which part, what to do next, and whether power may be applied.
 
-use egui::{Label, Ui, vec2};
+use egui::{Button, Ui, vec2};
 
 use super::about::{About, act_ui};
 use super::placing::Placing;
 use super::section::Section;
-use crate::assess::{Task, TaskKey, Verdict};
+use super::spot::Spot;
+use crate::assess::{Task, Verdict};
 use crate::counted;
 use crate::record::{Custody, Hold, Kind, Word, WorkState};
 use crate::text;
@@ -26,17 +27,9 @@ pub struct Head {
     shows_all_reasons: bool,
 }
 
-/// Where the head wants to go.
-#[derive(Debug)]
-pub enum Wish {
-    Section(Section),
-    Task(TaskKey),
-    Survey,
-}
-
 impl Head {
     /// Draws the head.
-    pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, placing: &mut Placing, outbox: &mut Outbox) -> Option<Wish> {
+    pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, placing: &mut Placing, outbox: &mut Outbox) -> Option<Spot> {
         let mut wish = None;
         ui.horizontal_top(|ui| {
             if let Some(photo) = crate::window::pictures::face_of(&about.file.photos) {
@@ -59,12 +52,13 @@ impl Head {
             });
         });
         ui.add_space(2.0 * GRID);
-        self.power_ui(ui, about);
-        wish
+        self.power_ui(ui, about).or(wish)
     }
 
-    fn power_ui(&mut self, ui: &mut Ui, about: &About<'_>) {
-        let Some(power) = about.view.answers.power_of_part(about.part().id) else { return };
+    /// Whether power may be applied; the spot of the reason that was pressed.
+    fn power_ui(&mut self, ui: &mut Ui, about: &About<'_>) -> Option<Spot> {
+        let power = about.view.answers.power_of_part(about.part().id)?;
+        let mut spot = None;
         let word = match power.verdict {
             Verdict::No => PowerWord::No,
             Verdict::NotKnown => PowerWord::Unknown,
@@ -81,7 +75,11 @@ impl Head {
         ));
         let shown = if self.shows_all_reasons { power.reasons.len() } else { REASONS };
         for reason in power.reasons.iter().take(shown) {
-            ui.add(Label::new(body(reason.sentence(about.view.logbook, about.view.rules))).wrap());
+            let sentence = reason.sentence(about.view.logbook, about.view.rules);
+            let button = Button::new(body(sentence).color(ui.tokens().ink)).frame(false).wrap();
+            if ui.add(button).on_hover_text(text!("Shows where it is settled")).clicked() {
+                spot = Some(Spot::of(reason));
+            }
         }
         let rest = power.reasons.len().saturating_sub(REASONS);
         if rest > 0 {
@@ -91,6 +89,7 @@ impl Head {
                 self.shows_all_reasons = !self.shows_all_reasons;
             }
         }
+        spot
     }
 }
 
@@ -109,7 +108,7 @@ fn name_ui(ui: &mut Ui, about: &About<'_>) {
 }
 
 /// The one thing that the eye meets: what to do next.
-fn next_ui(ui: &mut Ui, about: &About<'_>) -> Option<Wish> {
+fn next_ui(ui: &mut Ui, about: &About<'_>) -> Option<Spot> {
     let answers = about.answers;
     if let Some(task) = answers.tasks.iter().find(|task| task.doable).or(answers.tasks.first()) {
         return next_task_ui(ui, about, task);
@@ -121,12 +120,12 @@ fn next_ui(ui: &mut Ui, about: &About<'_>) -> Option<Wish> {
     if about.part().design.is_none() && about.part().name.is_empty() {
         first_ui(ui, text!("Next: say what it is"));
         let go = press_ui(ui, text!("Identify it"), "", None).clicked();
-        return go.then_some(Wish::Section(Section::Identity));
+        return go.then_some(Spot::Section(Section::Identity));
     }
     if about.file.surveys.is_empty() {
         first_ui(ui, text!("Next: look it over"));
         ui.label(remark(ui, text!("It was never surveyed: nobody knows what state it is in.")));
-        return press_ui(ui, text!("Survey it"), "", None).clicked().then_some(Wish::Survey);
+        return press_ui(ui, text!("Survey it"), "", None).clicked().then_some(Spot::Survey);
     }
     if !answers.undecided.is_empty() {
         first_ui(ui, text!("Next: decide what is to be done"));
@@ -137,18 +136,18 @@ fn next_ui(ui: &mut Ui, about: &About<'_>) -> Option<Wish> {
         ));
         return press_ui(ui, text!("Look at the findings"), "", None)
             .clicked()
-            .then_some(Wish::Section(Section::Condition));
+            .then_some(Spot::Section(Section::Condition));
     }
     if let Some(proof) = answers.proofs.iter().find(|proof| proof.is_lacking()) {
         first_ui(ui, text!("Next: {proof}", proof = say(&proof.rule.say)));
         ui.label(remark(ui, text!("It {standing}.", standing = proof.standing.said(about.view.logbook))));
-        return press_ui(ui, text!("Go to the proofs"), "", None).clicked().then_some(Wish::Section(Section::Proofs));
+        return press_ui(ui, text!("Go to the proofs"), "", None).clicked().then_some(Spot::Section(Section::Proofs));
     }
     first_ui(ui, text!("Nothing outstanding"));
     None
 }
 
-fn next_task_ui(ui: &mut Ui, about: &About<'_>, task: &Task) -> Option<Wish> {
+fn next_task_ui(ui: &mut Ui, about: &About<'_>, task: &Task) -> Option<Spot> {
     first_ui(ui, text!("Next: {work}", work = lower_first(task.title())));
     ui.horizontal_wrapped(|ui| {
         hold_ui(ui, task.hold);
@@ -169,7 +168,7 @@ fn next_task_ui(ui: &mut Ui, about: &About<'_>, task: &Task) -> Option<Wish> {
         ui.label(remark(ui, words.join(" · ")));
     });
     let go = press_ui(ui, text!("Go to the work"), "", None).clicked();
-    go.then(|| Wish::Task(task.key()))
+    go.then(|| Spot::Task(task.key()))
 }
 
 /// What a hold means, going on from the work.

@@ -4,19 +4,22 @@ use egui::Ui;
 
 use super::about::{About, act_ui, put};
 use super::design::{self, DesignFacts};
-use super::money::{money_text, read_money};
-use crate::record::{Change, DesignId, Kind, Lot, LotId, Originality, Part, PartId, Place, PlaceId, When, Word};
+use crate::record::{Change, DesignId, Kind, Lot, LotId, Originality, Part, PartId, PlaceId, When, Word};
 use crate::store::Store;
 use crate::text;
+use crate::window::forms::{LotFacts, PlaceFacts, money_text, past_date, place_names, place_of, places, read_money};
 use crate::window::outbox::Outbox;
 use crate::window::theme::GRID;
-use crate::window::widgets::{Edit, Fact, Pick, Picker, choice_ui, pressable_ui, remark, row_ui};
+use crate::window::widgets::{Asking, Edit, Fact, Pick, Picker, choice_ui, pressable_ui, remark, row_ui};
 
 /// What is being chosen, and facts of the design that are being changed.
 #[derive(Debug, Default)]
 pub struct Identity {
     choosing: Option<Choosing>,
     design: DesignFacts,
+    shows_lot: bool,
+    shows_place: bool,
+    place: PlaceFacts,
     /// Asked to be struck out, and what that was answered.
     strike: Option<Vec<String>>,
 }
@@ -76,6 +79,14 @@ impl Identity {
         self.strike_ui(ui, about, outbox);
     }
 
+    /// Puts the design's facts on show; a part without a design is asked for one first.
+    pub fn show_design(&mut self, about: &About<'_>) {
+        self.design.open();
+        if about.part().design.is_none() {
+            self.choosing = Some(Choosing::Design(Picker::ready()));
+        }
+    }
+
     fn kind_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let mut kind = about.part().kind;
         if !matches!(self.choosing, Some(Choosing::Kind)) {
@@ -120,7 +131,16 @@ impl Identity {
         let logbook = about.view.logbook;
         let label = text!("Design");
         if let Some(Choosing::Design(picker)) = &mut self.choosing {
-            match picker.ui(ui, text!("Maker, model or revision"), Some(text!("A new design:"))) {
+            let asking =
+                Asking { new_word: Some(text!("A new design:")), ..Asking::one(text!("Maker, model or revision")) };
+            let kind = about.part().kind;
+            let picked = picker.ui(ui, asking, (logbook.revision, kind), || {
+                // Designs of the part's kind come first.
+                let mut designs: Vec<_> = logbook.designs.iter().map(|file| &file.design).collect();
+                designs.sort_by_key(|design| (design.kind != kind, design.title().to_lowercase()));
+                designs.into_iter().map(|design| (design.id, format!("{} ({})", design.title(), design.kind.label())))
+            });
+            match picked {
                 Some(Pick::One(design)) => {
                     self.choosing = None;
                     outbox.change(changed(about, label, |part| part.design = Some(design)));
@@ -140,13 +160,7 @@ impl Identity {
         }
         let title = logbook.design_of(about.file).map(|design| design.design.title()).unwrap_or_default();
         if edit.pressed_ui(ui, label, &title) {
-            let kind = about.part().kind;
-            // Designs of the part's kind come first.
-            let mut designs: Vec<_> = logbook.designs.iter().map(|file| &file.design).collect();
-            designs.sort_by_key(|design| (design.kind != kind, design.title().to_lowercase()));
-            let said = |kind: Kind, title: String| format!("{title} ({})", kind.label());
-            let choices = designs.into_iter().map(|design| (design.id, said(design.kind, design.title())));
-            self.choosing = Some(Choosing::Design(Picker::new(choices)));
+            self.choosing = Some(Choosing::Design(Picker::ready()));
         }
     }
 
@@ -154,7 +168,13 @@ impl Identity {
         let logbook = about.view.logbook;
         let label = text!("Came with");
         if let Some(Choosing::Lot(picker)) = &mut self.choosing {
-            match picker.ui(ui, text!("Lot: its name, or from whom"), Some(text!("A new lot:"))) {
+            let asking =
+                Asking { new_word: Some(text!("A new lot:")), ..Asking::one(text!("Lot: its name, or from whom")) };
+            let picked = picker.ui(ui, asking, logbook.revision, || {
+                // The lots of late first: what is unpacked came in last.
+                logbook.lots.iter().rev().map(|file| (file.lot.id, lot_text(&file.lot)))
+            });
+            match picked {
                 Some(Pick::One(lot)) => {
                     self.choosing = None;
                     outbox.change(changed(about, label, |part| part.lot = Some(lot)));
@@ -170,7 +190,7 @@ impl Identity {
                         note: String::new(),
                     };
                     let id = lot.id;
-                    let mut change = put(text!("New lot {name}", name = lot.name), lot);
+                    let mut change = put(text!("New lot {name} for {tag}", name = lot.name, tag = about.tag()), lot);
                     change.steps.extend(changed(about, label, |part| part.lot = Some(id)).steps);
                     outbox.change(change);
                 }
@@ -179,15 +199,24 @@ impl Identity {
             }
             return;
         }
-        let said = |lot: &Lot| {
-            let words = [lot.name.clone(), lot.source.clone(), lot.acquired.to_string()];
-            words.into_iter().filter(|word| !word.is_empty()).collect::<Vec<_>>().join(", ")
-        };
         let lot = about.part().lot.and_then(|lot| logbook.lot(lot));
-        let value = lot.map(|file| said(&file.lot)).unwrap_or_default();
+        let value = lot.map(|file| lot_text(&file.lot)).unwrap_or_default();
         if edit.pressed_ui(ui, label, &value) {
-            let choices = logbook.lots.iter().rev().map(|file| (file.lot.id, said(&file.lot)));
-            self.choosing = Some(Choosing::Lot(Picker::new(choices)));
+            self.choosing = Some(Choosing::Lot(Picker::ready()));
+        }
+        let Some(lot) = lot else { return };
+        row_ui(ui, "", |ui| {
+            let (word, name) = if self.shows_lot {
+                (text!("Fold the lot"), text!("Fold the lot"))
+            } else {
+                (text!("Change the lot…"), text!("Change the lot…"))
+            };
+            if act_ui(ui, word, name) {
+                self.shows_lot = !self.shows_lot;
+            }
+        });
+        if self.shows_lot {
+            LotFacts(lot.lot.id).ui(ui, edit, about.view, outbox);
         }
     }
 
@@ -195,18 +224,25 @@ impl Identity {
         let logbook = about.view.logbook;
         let label = text!("Kept at");
         if let Some(Choosing::Place(picker)) = &mut self.choosing {
-            match picker.ui(ui, text!("Place: room, shelf or box"), Some(text!("A new place:"))) {
+            let label_of = text!("Place: room, shelf or box");
+            let asking = Asking { new_word: Some(text!("A new place:")), ..Asking::one(label_of) };
+            let picked = picker.ui(ui, asking, logbook.revision, || places(logbook));
+            ui.label(remark(ui, text!("From the outside in, with strokes between: Cellar / Shelf 2 / Box 4")));
+            match picked {
                 Some(Pick::One(place)) => {
                     self.choosing = None;
-                    outbox.change(changed(about, label, |part| part.place = Some(place)));
+                    let name = text!("Keep {tag} at {place}", tag = about.tag(), place = logbook.place_path(place));
+                    outbox.change(put(name, Part { place: Some(place), ..about.part().clone() }));
                 }
-                Some(Pick::New(name)) => {
+                Some(Pick::New(path)) => {
                     self.choosing = None;
-                    let place = Place { id: Store::new_id(), within: None, name, note: String::new() };
-                    let id = place.id;
-                    let mut change = put(text!("New place {name}", name = place.name), place);
-                    change.steps.extend(changed(about, label, |part| part.place = Some(id)).steps);
-                    outbox.change(change);
+                    let mut before = Vec::new();
+                    if let Some(id) = place_of(&path, logbook, &mut before) {
+                        let path = place_names(&path).join(" / ");
+                        let mut change = Change::new(text!("Keep {tag} at {place}", tag = about.tag(), place = path));
+                        change.put_all(before).put(Part { place: Some(id), ..about.part().clone() });
+                        outbox.change(change);
+                    }
                 }
                 Some(Pick::Away) => self.choosing = None,
                 None => {}
@@ -215,10 +251,17 @@ impl Identity {
         }
         let value = about.part().place.map(|place| logbook.place_path(place)).unwrap_or_default();
         if edit.pressed_ui(ui, label, &value) {
-            let mut places: Vec<(PlaceId, String)> =
-                logbook.places.iter().map(|place| (place.id, logbook.place_path(place.id))).collect();
-            places.sort_by(|one, other| one.1.cmp(&other.1));
-            self.choosing = Some(Choosing::Place(Picker::new(places)));
+            self.choosing = Some(Choosing::Place(Picker::ready()));
+        }
+        let Some(place) = about.part().place else { return };
+        row_ui(ui, "", |ui| {
+            let word = if self.shows_place { text!("Fold the place") } else { text!("Change the place itself…") };
+            if act_ui(ui, word, word) {
+                self.shows_place = !self.shows_place;
+            }
+        });
+        if self.shows_place {
+            self.place.ui(ui, place, edit, about.view, outbox);
         }
     }
 
@@ -226,7 +269,13 @@ impl Identity {
         let logbook = about.view.logbook;
         let label = text!("Sits in");
         if let Some(Choosing::Inside(picker)) = &mut self.choosing {
-            match picker.ui(ui, text!("The part that it sits in"), None) {
+            let own = about.part().id;
+            let within = about.view.answers.inside(own);
+            let picked = picker.ui(ui, Asking::one(text!("The part that it sits in")), logbook.revision, || {
+                let others = logbook.parts.iter().filter(|file| file.part.id != own && !within.contains(&file.part.id));
+                others.map(|file| (file.part.id, format!("{}  {}", file.part.tag, logbook.title_of(file))))
+            });
+            match picked {
                 Some(Pick::One(outer)) => {
                     self.choosing = None;
                     outbox.change(changed(about, label, |part| part.inside = Some(outer)));
@@ -245,11 +294,7 @@ impl Identity {
         };
         let value = about.part().inside.map(said).unwrap_or_default();
         if edit.pressed_ui(ui, label, &value) {
-            let own = about.part().id;
-            let within = about.view.answers.inside(own);
-            let others = logbook.parts.iter().map(|file| file.part.id);
-            let choices = others.filter(|id| *id != own && !within.contains(id)).map(|id| (id, said(id)));
-            self.choosing = Some(Choosing::Inside(Picker::new(choices)));
+            self.choosing = Some(Choosing::Inside(Picker::ready()));
         }
         let within: Vec<PartId> = about.view.answers.inside(about.part().id);
         if !within.is_empty() {
@@ -291,6 +336,12 @@ impl Identity {
     }
 }
 
+/// A lot in a line.
+fn lot_text(lot: &Lot) -> String {
+    let words = [lot.name.clone(), lot.source.clone(), lot.acquired.to_string()];
+    words.into_iter().filter(|word| !word.is_empty()).collect::<Vec<_>>().join(", ")
+}
+
 /// A change of one fact of the part.
 fn changed(about: &About<'_>, what: &str, set: impl FnOnce(&mut Part)) -> Change {
     let mut part = about.part().clone();
@@ -321,7 +372,7 @@ fn acquired_ui(ui: &mut Ui, about: &About<'_>, edit: &mut Edit, outbox: &mut Out
     let fact = Fact::line("acquired", text!("Came on"));
     let own = about.part().acquired;
     let Some(typed) = edit.fact_ui(ui, fact, &own.to_string()) else { return };
-    match super::about::past_date(&typed, about.view) {
+    match past_date(&typed, about.view) {
         Ok(on) => outbox.change(changed(about, fact.label, |part| part.acquired = on)),
         Err(wrong) => edit.refuse(fact.key, &typed, wrong),
     }

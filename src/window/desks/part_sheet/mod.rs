@@ -5,12 +5,13 @@ mod capacitors;
 mod condition;
 mod custody;
 mod design;
+mod design_connectors;
+mod design_figures;
 mod faults;
 mod finding;
 mod head;
 mod identity;
 mod made;
-mod money;
 mod papers;
 mod photographs;
 mod placing;
@@ -18,6 +19,7 @@ mod proofs;
 mod readings;
 mod section;
 mod settings;
+mod spot;
 mod strike;
 mod verdict;
 mod work;
@@ -25,7 +27,10 @@ mod written;
 
 use std::collections::HashMap;
 
+use egui::scroll_area::ScrollAreaOutput;
 use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
+
+pub use self::spot::Spot;
 
 use self::about::About;
 use self::section::Section;
@@ -53,10 +58,16 @@ pub struct PartSheet {
 struct Sheet {
     /// Files that were copied into the logbook and are not on record yet.
     arrived: Vec<KeptFile>,
+    /// The spot that was asked for from elsewhere.
+    spot: Option<Spot>,
     /// The section to be shown next.
     jump: Option<Section>,
-    /// The section at the top of the page.
-    here: Section,
+    /// The section that was shown last, until the page is moved by hand: one near the end never reaches the top.
+    shown: Option<Section>,
+    /// The section at the top of each column of the page.
+    here: Vec<Section>,
+    /// How far the page was scrolled, points.
+    scrolled: f32,
     edit: Edit,
     head: head::Head,
     identity: identity::Identity,
@@ -81,6 +92,11 @@ impl PartSheet {
         self.sheets.entry(part).or_default().arrived.extend(files);
     }
 
+    /// Shows a spot of a part's sheet when that is next drawn.
+    pub fn show(&mut self, part: PartId, spot: Spot) {
+        self.sheets.entry(part).or_default().spot = Some(spot);
+    }
+
     /// Draws the sheet.
     pub fn ui(&mut self, ui: &mut Ui, part: PartId, view: &View<'_>, outbox: &mut Outbox) {
         let (Some(file), Some(answers)) = (view.logbook.part(part), view.answers.part(part)) else {
@@ -102,6 +118,8 @@ impl Sheet {
         take_drops(ui, about, outbox);
         self.keys(ui);
         let beside = ui.available_width() >= LIST + 0.75 * COLUMN;
+        // The page takes the turn of the wheel for itself.
+        let is_by_hand = ui.input(|input| input.smooth_scroll_delta.y != 0.0 || input.pointer.any_down());
         ui.horizontal_top(|ui| {
             if beside {
                 ui.allocate_ui(vec2(LIST, ui.available_height()), |ui| {
@@ -112,13 +130,14 @@ impl Sheet {
                 });
             }
             let scroll = ScrollArea::vertical().id_salt(about.file.part.id).auto_shrink(false);
-            scroll.show(ui, |ui| {
+            let page = scroll.show(ui, |ui| {
                 ui.vertical(|ui| {
                     let wide = ui.available_width() >= 1.6 * COLUMN;
                     self.head_ui(ui, about, outbox);
                     if !beside {
                         ui.horizontal_wrapped(|ui| self.list_ui(ui, about));
                     }
+                    self.here.clear();
                     if wide {
                         let gap = 10.0 * GRID;
                         let width = ((ui.available_width() - gap) / 2.0).min(COLUMN);
@@ -138,28 +157,52 @@ impl Sheet {
                     ui.add_space(10.0 * GRID);
                 });
             });
+            self.moved(is_by_hand, &page);
         });
     }
 
-    fn head_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
-        match self.head.ui(ui, about, &mut self.placing, outbox) {
-            Some(head::Wish::Section(section)) => self.jump = Some(section),
-            Some(head::Wish::Task(task)) => {
-                self.work.open(task);
-                self.jump = Some(Section::Work);
-            }
-            Some(head::Wish::Survey) => {
-                self.condition.survey();
-                self.jump = Some(Section::Condition);
-            }
-            None => {}
+    /// Notices when the page was moved by hand, and when it is at its end.
+    fn moved(&mut self, is_by_hand: bool, page: &ScrollAreaOutput<()>) {
+        let scrolled = page.state.clamped_offset().y;
+        if is_by_hand && (scrolled - self.scrolled).abs() > 0.5 {
+            self.shown = None;
         }
+        self.scrolled = scrolled;
+        let (height, room) = (page.content_size.y, page.inner_rect.height());
+        if height > room && scrolled + room > height - 1.0 {
+            self.here = Section::ALL.last().copied().into_iter().collect();
+        }
+    }
+
+    fn head_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+        if let Some(spot) = self.head.ui(ui, about, &mut self.placing, outbox).or(self.spot.take()) {
+            self.show(spot, about);
+        }
+    }
+
+    fn show(&mut self, spot: Spot, about: &About<'_>) {
+        let section = match spot {
+            Spot::Section(section) => section,
+            Spot::Task(task) => {
+                self.work.open(task);
+                Section::Work
+            }
+            Spot::Survey => {
+                self.condition.survey();
+                Section::Condition
+            }
+            Spot::Design => {
+                self.identity.show_design(about);
+                Section::Identity
+            }
+        };
+        self.jump = Some(section);
     }
 
     /// The names of the sections; a press shows one.
     fn list_ui(&mut self, ui: &mut Ui, about: &About<'_>) {
         for (at, section) in Section::ALL.into_iter().enumerate() {
-            if section::name_ui(ui, at, section, section.count(about), section == self.here) {
+            if section::name_ui(ui, at, section, section.count(about), self.is_here(section)) {
                 self.jump = Some(section);
             }
         }
@@ -167,19 +210,26 @@ impl Sheet {
 
     fn sections_ui(&mut self, ui: &mut Ui, sections: &[Section], about: &About<'_>, outbox: &mut Outbox) {
         let top = ui.clip_rect().top() + 16.0 * GRID;
+        let mut at_top = Section::default();
         for section in sections {
             let heading = section_ui(ui, section.label());
-            if self.jump == Some(*section) {
+            if self.jump.take_if(|jump| jump == section).is_some() {
                 heading.scroll_to_me(Some(Align::TOP));
-                self.jump = None;
-                self.here = *section;
+                self.shown = Some(*section);
                 // The page has moved only in the next frame.
                 ui.ctx().request_repaint();
-            } else if heading.rect.top() < top {
-                self.here = *section;
+            }
+            if heading.rect.top() < top || *section == sections[0] {
+                at_top = *section;
             }
             ui.push_id(section, |ui| self.section_ui(ui, *section, about, outbox));
         }
+        self.here.push(at_top);
+    }
+
+    /// Whether this is the section that the eye is on.
+    fn is_here(&self, section: Section) -> bool {
+        self.shown.map_or_else(|| self.here.contains(&section), |shown| shown == section)
     }
 
     fn section_ui(&mut self, ui: &mut Ui, section: Section, about: &About<'_>, outbox: &mut Outbox) {
@@ -204,7 +254,7 @@ impl Sheet {
 
     /// Alt with up, down or a digit goes from section to section.
     fn keys(&mut self, ui: &Ui) {
-        let here = Section::ALL.iter().position(|section| *section == self.here).unwrap_or(0);
+        let here = Section::ALL.iter().position(|section| self.is_here(*section)).unwrap_or(0);
         let to = ui.input_mut(|input| {
             if input.consume_key(Modifiers::ALT, Key::ArrowDown) {
                 return Some(here + 1);

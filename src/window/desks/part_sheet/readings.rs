@@ -5,10 +5,11 @@ use egui::Ui;
 use super::about::{About, act_ui, day_text, figure, put, wrong_ui};
 use super::verdict::{self, Figure, Said};
 use crate::counted;
-use crate::record::{Kind, Reading, ReadingId};
+use crate::record::{Kind, Moment, Reading, ReadingId, When};
 use crate::store::Store;
 use crate::text;
 use crate::trade::supply::Standard;
+use crate::window::forms::past_date;
 use crate::window::outbox::Outbox;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, field_ui, press_ui, remark, strong};
@@ -22,6 +23,7 @@ pub struct Readings {
 
 #[derive(Default)]
 struct Form {
+    on: String,
     quantity: String,
     value: String,
     unit: String,
@@ -92,7 +94,8 @@ impl Readings {
             if press_ui(ui, text!("Add a reading…"), "", None).clicked() {
                 let kind = about.part().kind;
                 let unit = if kind == Kind::HardDisk { "" } else { "V" };
-                self.form = Some(Form { unit: unit.to_owned(), who: about.keeper(), ..Form::default() });
+                let on = about.view.today.to_string();
+                self.form = Some(Form { on, unit: unit.to_owned(), who: about.keeper(), ..Form::default() });
             }
             return;
         };
@@ -104,6 +107,7 @@ impl Readings {
             field_ui(ui, text!("Figure"), &mut form.value, Some(24.0 * GRID));
             field_ui(ui, text!("Unit"), &mut form.unit, Some(16.0 * GRID));
             field_ui(ui, text!("Under what load or condition"), &mut form.condition, Some(60.0 * GRID));
+            field_ui(ui, text!("Measured on"), &mut form.on, Some(28.0 * GRID));
             field_ui(ui, text!("Who measured"), &mut form.who, Some(40.0 * GRID));
             field_ui(ui, text!("Note on the reading"), &mut form.note, Some(60.0 * GRID));
         });
@@ -123,6 +127,10 @@ impl Readings {
             keep = press_ui(ui, text!("Keep the reading"), "", None).clicked();
             away = press_ui(ui, text!("Put the reading away"), "", None).clicked();
         });
+        let on = past_date(&form.on, about.view);
+        if let Err(wrong) = &on {
+            wrong_ui(ui, wrong);
+        }
         match value {
             Err(wrong) => wrong_ui(ui, &wrong),
             Ok(None) if !form.value.is_empty() || keep => wrong_ui(ui, text!("Write the figure that was read.")),
@@ -130,10 +138,12 @@ impl Readings {
                 wrong_ui(ui, text!("Say what was measured: “+5 V rail”, “cell”."));
             }
             Ok(Some(value)) if keep => {
-                let reading = form.reading(about, value);
-                let name = text!("Measure {quantity} on {tag}", quantity = reading.quantity, tag = about.tag());
-                outbox.change(put(name, reading));
-                self.form = None;
+                if let Ok(on) = on {
+                    let reading = form.reading(about, value, on);
+                    let name = text!("Measure {quantity} on {tag}", quantity = reading.quantity, tag = about.tag());
+                    outbox.change(put(name, reading));
+                    self.form = None;
+                }
             }
             Ok(_) => {}
         }
@@ -146,6 +156,7 @@ impl Readings {
 impl Form {
     fn correcting(reading: &Reading) -> Self {
         Self {
+            on: reading.measured.on.to_string(),
             quantity: reading.quantity.clone(),
             value: reading.value.to_string(),
             unit: reading.unit.clone(),
@@ -156,12 +167,12 @@ impl Form {
         }
     }
 
-    fn reading(&self, about: &About<'_>, value: f64) -> Reading {
+    fn reading(&self, about: &About<'_>, value: f64, on: When) -> Reading {
         Reading {
             id: Store::new_id(),
             part: Some(about.part().id),
             machine: None,
-            measured: about.now(),
+            measured: Moment { on, sequence: 0 },
             quantity: self.quantity.trim().to_owned(),
             value,
             unit: self.unit.trim().to_owned(),

@@ -3,9 +3,10 @@
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, put, wrong_ui};
-use crate::record::Setting;
+use crate::record::{Moment, Setting};
 use crate::store::Store;
 use crate::text;
+use crate::window::forms::past_date;
 use crate::window::outbox::Outbox;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, field_ui, link_ui, marking, press_ui, remark, strong};
@@ -18,6 +19,7 @@ pub struct Settings {
 
 #[derive(Default)]
 struct Form {
+    on: String,
     name: String,
     value: String,
     source: String,
@@ -52,6 +54,7 @@ impl Settings {
                     if act_ui(ui, text!("Found otherwise…"), &text!("Found otherwise: {name}…", name = setting.name))
                     {
                         again = Some(Form {
+                            on: about.view.today.to_string(),
                             name: setting.name.clone(),
                             value: setting.value.clone(),
                             source: setting.source.clone(),
@@ -69,13 +72,14 @@ impl Settings {
     fn form_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let Some(form) = &mut self.form else {
             if link_ui(ui, text!("Note a setting…")).clicked() {
-                self.form = Some(Form::default());
+                self.form = Some(Form { on: about.view.today.to_string(), ..Form::default() });
             }
             return;
         };
         ui.horizontal_wrapped(|ui| {
             field_ui(ui, text!("Jumper, switch or value"), &mut form.name, Some(50.0 * GRID));
             field_ui(ui, text!("Found as"), &mut form.value, Some(40.0 * GRID));
+            field_ui(ui, text!("Found on"), &mut form.on, Some(28.0 * GRID));
             field_ui(ui, text!("How it is known: manual, print, guess"), &mut form.source, Some(60.0 * GRID));
         });
         let (mut keep, mut away) = (false, false);
@@ -84,13 +88,17 @@ impl Settings {
             away = press_ui(ui, text!("Put the setting away"), "", None).clicked();
         });
         let (name, value) = (form.name.trim(), form.value.trim());
+        let on = past_date(&form.on, about.view);
+        if let Err(wrong) = &on {
+            wrong_ui(ui, wrong);
+        }
         if keep && (name.is_empty() || value.is_empty()) {
             wrong_ui(ui, text!("Say which setting it is and how it was found."));
-        } else if keep {
+        } else if keep && let Ok(on) = on {
             let setting = Setting {
                 id: Store::new_id(),
                 part: about.part().id,
-                found: about.now(),
+                found: Moment { on, sequence: 0 },
                 name: name.to_owned(),
                 value: value.to_owned(),
                 source: form.source.trim().to_owned(),

@@ -6,8 +6,8 @@ use crate::assess::PartState;
 use crate::record::{Kind, PlaceId, When, Word};
 use crate::text;
 use crate::trade::Span;
-use crate::window::theme::GRID;
-use crate::window::widgets::{choice_ui, field_ui, link_ui};
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{choice_ui, field_ui, link_ui, small};
 
 /// What parts are asked for; what is empty asks for nothing.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -27,6 +27,25 @@ impl Filter {
         *self == Self::default()
     }
 
+    /// What cannot be meant in the window of dates; it is left out of what is asked for.
+    pub fn wrong_dates(&self) -> Vec<String> {
+        let fault = |typed: &str| typed.parse::<When>().err().map(|fault| fault.to_string());
+        let mut wrong: Vec<String> =
+            [&self.made_from, &self.made_to].into_iter().filter_map(|typed| fault(typed)).collect();
+        let span = |typed: &str| typed.parse::<When>().ok().and_then(When::span);
+        if let Some((from, to)) = span(&self.made_from).zip(span(&self.made_to))
+            && from.first > to.last
+        {
+            let says = text!(
+                "Nothing was made from {from} to {to}: the second comes first",
+                from = self.made_from.trim(),
+                to = self.made_to.trim()
+            );
+            wrong.push(says);
+        }
+        wrong
+    }
+
     /// The days that a part may have been made in; `None` while nothing, or nothing readable, is typed.
     pub fn window(&self) -> Option<Span> {
         let read = |typed: &str| typed.parse::<When>().ok().and_then(When::span);
@@ -40,7 +59,7 @@ impl Filter {
 
 /// Draws the fields in one line, wrapped where it is narrow; the text field is given back.
 pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, places: &[(PlaceId, String)]) -> Response {
-    ui.horizontal_wrapped(|ui| {
+    let text_field = ui.horizontal_wrapped(|ui| {
         let text_field = field_ui(ui, text!("Words, tag or marking"), &mut filter.words, Some(60.0 * GRID));
         let any = text!("Any");
         let kinds = with_any(any, Kind::ALL.iter().map(|kind| (*kind, kind.label())));
@@ -55,8 +74,14 @@ pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, places: &[(PlaceId, String)])
             *filter = Filter::default();
         }
         text_field
-    })
-    .inner
+    });
+    // What comes and goes stands in a frame of its own, so that the field keeps the keys.
+    ui.vertical(|ui| {
+        for wrong in filter.wrong_dates() {
+            ui.label(small(wrong).color(ui.tokens().power_unknown));
+        }
+    });
+    text_field.inner
 }
 
 fn with_any<'a, T>(any: &'a str, choices: impl Iterator<Item = (T, &'a str)>) -> Vec<(Option<T>, &'a str)> {

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use super::filter::Filter;
 use super::rows::COLUMNS;
 use crate::record::{Logbook, PlaceId};
+use crate::window::forms::places;
 use crate::window::outbox::View;
 use crate::window::part_index::{IndexRow, words_of};
 use crate::window::widgets::Sort;
@@ -39,8 +40,7 @@ impl Found {
         let revision = view.index.revision;
         if self.sorted_by.is_none_or(|(at, _)| at != revision) {
             let logbook = view.logbook;
-            self.places = logbook.places.iter().map(|place| (place.id, logbook.place_path(place.id))).collect();
-            self.places.sort_by(|(_, one), (_, other)| one.cmp(other));
+            self.places = places(logbook);
         }
         if self.sorted_by != Some((revision, sort)) {
             self.sorted.clone_from(&view.index.rows);

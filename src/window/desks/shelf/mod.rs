@@ -9,11 +9,13 @@ use egui::{Key, Modifiers, Ui, vec2};
 
 use self::filter::{Filter, filter_ui};
 use self::found::Found;
+use self::pictures::Tiles;
 use self::rows::{COLUMNS, PartRows, columns};
+use crate::window::forms::PlaceFacts;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
-use crate::window::widgets::{Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
+use crate::window::widgets::{Edit, Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
 use crate::{counted, text};
 
 /// What the desk keeps while another is on show.
@@ -23,6 +25,10 @@ pub struct Shelf {
     table: TableState,
     found: Found,
     shows_pictures: bool,
+    tiles: Tiles,
+    edit: Edit,
+    place: PlaceFacts,
+    shows_place: bool,
     /// Set when the text field is to be ready for typing.
     wants_text: bool,
 }
@@ -35,6 +41,10 @@ impl Default for Shelf {
             table: TableState::default(),
             found: Found::default(),
             shows_pictures: false,
+            tiles: Tiles::default(),
+            edit: Edit::default(),
+            place: PlaceFacts::default(),
+            shows_place: false,
             wants_text: false,
         }
     }
@@ -59,11 +69,13 @@ impl Shelf {
             self.table.show_top();
             self.found.bring_up_to_date(view, &self.filter, self.sort);
         }
+        self.place_ui(ui, view, outbox);
         ui.add_space(2.0 * GRID);
         if self.found.parts().is_empty() {
             self.nothing_ui(ui, view, outbox);
         } else if self.shows_pictures {
-            if let Some(part) = pictures::tiles_ui(ui, view, self.found.parts()) {
+            let is_typing = text_field.has_focus();
+            if let Some(part) = pictures::tiles_ui(ui, &mut self.tiles, view, self.found.parts(), is_typing) {
                 outbox.go(Page::Part(part));
             }
         } else {
@@ -88,6 +100,23 @@ impl Shelf {
                 }
             });
         });
+    }
+
+    /// The place that is asked for, to be called or moved otherwise.
+    fn place_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let Some(place) = self.filter.place else { return };
+        if view.logbook.place(place).is_none() {
+            // It was struck out.
+            self.filter.place = None;
+            return;
+        }
+        let word = if self.shows_place { text!("Fold the place") } else { text!("Change this place…") };
+        if link_ui(ui, word).clicked() {
+            self.shows_place = !self.shows_place;
+        }
+        if self.shows_place {
+            self.place.ui(ui, place, &mut self.edit, view, outbox);
+        }
     }
 
     fn table_ui(&mut self, ui: &mut Ui, is_typing: bool, outbox: &mut Outbox) {

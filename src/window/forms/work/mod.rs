@@ -8,6 +8,7 @@ use egui::Ui;
 pub use acts::{add_by_hand, begin, take_up_again, wait};
 pub use guide::guide_ui;
 
+use super::past_date;
 use crate::assess::{Task, TaskKey};
 use crate::record::{Change, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, When, Work, WorkId, WorkState};
 use crate::store::Store;
@@ -194,10 +195,7 @@ impl WorkForm {
         let Some(file) = view.logbook.part(self.part) else {
             return Err(text!("This part is no longer in the logbook.").to_owned());
         };
-        let on: When = self.on.parse().map_err(|error: crate::record::NoDate| error.to_string())?;
-        if on.span().is_some_and(|span| span.first > view.today) {
-            return Err(text!("{day} has not come yet.", day = on));
-        }
+        let on = past_date(&self.on, view)?;
         let minutes = minutes(&self.minutes)?;
         if self.ending == Ending::Waived && self.reason.trim().is_empty() {
             return Err(text!("Say why it is left: the reason stays with the part.").to_owned());
