@@ -78,7 +78,7 @@ impl Figure {
                     || matches!(kind, Mainboard | Processor | Kind::Coprocessor | MemoryModule | CacheModule)
             }
             Self::Current12vA => kind.is_card() || kind.is_drive() || matches!(kind, Mainboard | Cooler | Kind::Fan),
-            Self::CurrentMinus5vA | Self::CurrentMinus12vA => kind.is_card(),
+            Self::CurrentMinus5vA | Self::CurrentMinus12vA | Self::LengthMm => kind.is_card(),
             Self::PowerW => matches!(kind, PowerSupply | Monitor),
             Self::Rating3v3A | Self::Rating5vA | Self::Rating12vA | Self::RatingMinus5vA | Self::RatingMinus12vA => {
                 kind == PowerSupply
@@ -91,7 +91,6 @@ impl Figure {
             Self::CapacityMb | Self::Cylinders | Self::Heads | Self::Sectors => kind == HardDisk,
             Self::CapacityKb => kind == FloppyDrive,
             Self::SpeedX => kind == OpticalDrive,
-            Self::LengthMm => kind.is_card(),
             Self::HeightMm => kind == Cooler,
         }
     }

@@ -108,9 +108,9 @@ impl Outbox {
         self.give(Command::LookAt(photo, among.into_iter().collect()));
     }
 
-    /// Goes to a spot on a part's sheet.
-    pub fn show(&mut self, part: PartId, spot: Spot) {
-        self.spots.push((part, spot));
+    /// Goes to a spot on a part's sheet, or to its head.
+    pub fn show(&mut self, part: PartId, spot: Option<Spot>) {
+        self.spots.extend(spot.map(|spot| (part, spot)));
         self.go(Page::Part(part));
     }
 

@@ -220,6 +220,34 @@ fn the_whole_round_is_written_as_one_act() {
 }
 
 #[test]
+fn what_it_sits_in_why_it_is_kept_apart_and_how_it_was_set_go_in_with_it() {
+    let mut change = Change::new("Start");
+    change.put(part("0007", Kind::Mainboard, "Quayside board"));
+    let mut hand = on_intake(change);
+    key(&mut hand, Key::Enter);
+    type_text(&mut hand, "firmw");
+    step(&mut hand, "Where from");
+    hand.press("It sits inside another part…");
+    hand.fill("The part that it sits in", "quay");
+    key(&mut hand, Key::Enter);
+    assert!(says(&hand, "It sits in 0007  Quayside board"));
+    hand.press("Keep it apart: it leaks, smells or crawls…");
+    hand.fill("Kept apart because", "smells of smoke");
+    step(&mut hand, "Markings");
+    hand.press("Note as found: Firmware version");
+    hand.window.key_press_modifiers(Modifiers::COMMAND, Key::Enter);
+    hand.window.run();
+    assert!(says(&hand, "Say how Firmware version was found."));
+    hand.fill("Found as", "4.51");
+    log(&mut hand, "0008");
+    let logged = file(&hand, "0008");
+    let outer = file(&hand, "0007").part.id;
+    assert_eq!((logged.part.inside, logged.part.quarantine.as_str()), (Some(outer), "smells of smoke"));
+    assert_eq!(logged.part.quarantined.to_string(), "2026-03-14");
+    assert_eq!((logged.settings[0].name.as_str(), logged.settings[0].value.as_str()), ("Firmware version", "4.51"));
+}
+
+#[test]
 fn number_keys_and_arrows_answer_the_survey() {
     let mut hand = on_intake(Change::new("nothing"));
     key(&mut hand, Key::Enter);

@@ -103,6 +103,46 @@ fn a_part_is_planned_fitted_and_taken_out_and_the_gates_follow() {
 }
 
 #[test]
+fn a_filled_role_asks_what_makes_room_and_one_undo_takes_the_exchange_back() {
+    let mut hand = hand();
+    hand.press("The reading room");
+    hand.press("Choose for Mainboard…");
+    hand.window.run();
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    hand.settle();
+    hand.press("0042 is fitted now");
+    hand.settle();
+    // A second board comes in.
+    hand.window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::N);
+    hand.window.run();
+    hand.fill("Kind", "mainb");
+    hand.window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Enter);
+    hand.window.step();
+    hand.wait("the second board", |app| app.session().unwrap().logbook.parts.len() == 2);
+    hand.settle();
+    let tag = "0043";
+    hand.press(&format!("Open the sheet of {tag}"));
+    hand.press("Fit it in a machine…");
+    hand.window.run();
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    assert!(says(&hand, "Mainboard of The reading room is filled already."));
+    let fitted = |hand: &Hand| {
+        let logbook = &hand.window.state().session().unwrap().logbook;
+        let machine = logbook.machine_named("The reading room").unwrap();
+        machine.fitted().map(|fitting| logbook.part(fitting.part).unwrap().part.tag.clone()).collect::<Vec<_>>()
+    };
+    assert_eq!(fitted(&hand), ["0042"]);
+    hand.press("Take 0042 out and fit 0043");
+    hand.settle();
+    assert_eq!(fitted(&hand), ["0043"]);
+    hand.press("Undo: Fit 0043 in The reading room in place of 0042");
+    hand.settle();
+    assert_eq!(fitted(&hand), ["0042"]);
+}
+
+#[test]
 fn a_power_on_is_kept_as_an_event() {
     let mut hand = hand();
     hand.press("The reading room");

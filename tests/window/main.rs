@@ -4,6 +4,7 @@
 mod bench;
 mod commands;
 mod desktop;
+mod facts;
 mod finder;
 mod hand;
 mod intake;

@@ -14,7 +14,7 @@ use crate::hand::{Hand, marking, part, place};
 use crate::records;
 
 /// High enough for the whole page: a hand presses only what is in sight.
-const WHOLE: [f32; 2] = [1280.0, 4000.0];
+pub const WHOLE: [f32; 2] = [1280.0, 4000.0];
 
 /// A window on the sheet of a part, with whatever else the change holds.
 pub fn sheet(part: &Part, change: Change) -> Hand {
@@ -59,7 +59,7 @@ pub fn replace(hand: &mut Hand, field: &str, text: &str) {
     hand.window.run();
 }
 
-fn key(hand: &mut Hand, key: Key) {
+pub fn key(hand: &mut Hand, key: Key) {
     hand.window.key_press(key);
     hand.window.step();
     hand.settle();

@@ -203,3 +203,43 @@ fn a_part_with_a_photograph_is_shown_by_it() {
     // Never enlarged: four bytes a pixel.
     assert_eq!(hand.window.state().pictures().bytes(), 64 * 48 * 4);
 }
+
+#[test]
+fn a_date_that_cannot_be_read_is_said_beside_its_field() {
+    let mut hand = hand(SIZE);
+    hand.fill("Made from", "soon");
+    hand.window.get_by_label_contains("“soon” is no date");
+    assert_eq!(hand.rows().len(), 3, "it asks for nothing");
+    hand.window.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);
+    hand.window.run();
+    hand.fill("Made from", "1998");
+    hand.fill("Made to", "1996-05");
+    hand.window.get_by_label("Nothing was made from 1998 to 1996-05: the second comes first");
+}
+
+#[test]
+fn arrows_lead_from_the_words_to_the_pictures_and_from_one_to_the_next() {
+    let mut hand = hand(SIZE);
+    hand.press("Show pictures");
+    hand.window.get_by_role_and_label(Role::TextInput, "Words, tag or marking").focus();
+    hand.window.run();
+    let focused = |hand: &Hand| {
+        let buttons = hand.window.query_all_by_role(Role::Button);
+        let focused = buttons.filter(|button| button.accesskit_node().is_focused());
+        focused.filter_map(|button| button.accesskit_node().label()).next()
+    };
+    for (key, expected) in [
+        (Key::ArrowDown, "9, Veltrane board"),
+        (Key::ArrowRight, "10, Orrin card"),
+        (Key::ArrowRight, "100, Tessek supply"),
+        (Key::ArrowRight, "100, Tessek supply"),
+        (Key::Home, "9, Veltrane board"),
+    ] {
+        hand.window.key_press(key);
+        hand.window.run();
+        assert_eq!(focused(&hand).as_deref(), Some(expected), "after {key:?}");
+    }
+    hand.window.key_press(Key::Enter);
+    hand.window.run();
+    assert!(matches!(hand.window.state().page(), Page::Part(_)));
+}

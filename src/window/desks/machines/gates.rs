@@ -7,7 +7,6 @@ use crate::record::Word;
 use crate::text;
 use crate::window::desks::part_sheet::Spot;
 use crate::window::outbox::{Outbox, View};
-use crate::window::page::Page;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{GateMark, GateStand, PowerWord, body, link_ui, mark_ui, power_ui, remark, strong};
@@ -152,7 +151,7 @@ pub fn step_ui(
     match next.part() {
         Some(part) => {
             if link_ui(ui, &sentence).clicked() {
-                outbox.go(Page::Part(part));
+                outbox.show(part, Spot::of_next(next, view));
             }
         }
         None => drop(ui.label(written(sentence))),

@@ -78,7 +78,7 @@ impl Head {
             let sentence = reason.sentence(about.view.logbook, about.view.rules);
             let button = Button::new(body(sentence).color(ui.tokens().ink)).frame(false).wrap();
             if ui.add(button).on_hover_text(text!("Shows where it is settled")).clicked() {
-                spot = Some(Spot::of(reason));
+                spot = Spot::of(reason);
             }
         }
         let rest = power.reasons.len().saturating_sub(REASONS);

@@ -48,9 +48,8 @@ impl Placing {
                 if fitted.is_none() && act_ui(ui, text!("Fitted now"), &text!("{tag} is fitted now", tag = about.tag()))
                 {
                     let machine = machine.machine.id;
-                    match role.map(|role| Room { machine, role, part: id, is_plan: false }) {
-                        Some(room) => self.place(room, about, outbox),
-                        None => {}
+                    if let Some(role) = role {
+                        self.place(Room { machine, role, part: id, is_plan: false }, about, outbox);
                     }
                 }
                 if act_ui(ui, text!("Not any more"), &text!("Plan {tag} no longer", tag = about.tag())) {

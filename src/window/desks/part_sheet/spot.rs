@@ -1,7 +1,9 @@
 //! Where on a part's sheet something is told, so that what is missed for an answer leads to where it can be given.
 
 use super::section::Section;
-use crate::assess::{Reason, TaskKey};
+use crate::assess::{Next, Reason, TaskKey};
+use crate::rules::Paper;
+use crate::window::outbox::View;
 
 /// A spot on a part's sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -16,9 +18,9 @@ pub enum Spot {
 }
 
 impl Spot {
-    /// Where a reason is settled.
-    pub fn of(reason: &Reason) -> Self {
-        match reason {
+    /// Where a reason is settled; `None` at the head of the sheet.
+    pub fn of(reason: &Reason) -> Option<Self> {
+        Some(match reason {
             Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } => Self::Design,
             Reason::Unsurveyed { .. } | Reason::NotLooked { .. } => Self::Survey,
             Reason::Undecided { .. } => Self::Section(Section::Condition),
@@ -27,8 +29,35 @@ impl Spot {
             Reason::FaultOpen { .. } => Self::Section(Section::Faults),
             Reason::Away { .. } => Self::Section(Section::Custody),
             Reason::Window { .. } => Self::Section(Section::Made),
-            Reason::PaperMissing { .. } => Self::Section(Section::Photographs),
-            _ => Self::Section(Section::Identity),
-        }
+            Reason::PaperMissing { paper, .. } => Self::Section(section_of(*paper)),
+            Reason::KeptApart { .. } | Reason::WrongKind { .. } => Self::Section(Section::Identity),
+            _ => return None,
+        })
+    }
+
+    /// Where the next thing to do for a machine is done; `None` at the head of the sheet.
+    pub fn of_next(next: &Next, view: &View<'_>) -> Option<Self> {
+        Some(match next {
+            Next::Identify { .. } | Next::FindConnector { .. } => Self::Design,
+            Next::Survey { .. } => Self::Survey,
+            Next::Work { part, task, .. } | Next::Wait { part, task, .. } => {
+                Self::Task(view.answers.part(*part)?.tasks.get(usize::from(*task))?.key())
+            }
+            Next::Prove { .. } => Self::Section(Section::Proofs),
+            Next::Decide { .. } => Self::Section(Section::Condition),
+            Next::FindFault { .. } => Self::Section(Section::Faults),
+            Next::File { paper, .. } => Self::Section(section_of(*paper)),
+            Next::Release { .. } => Self::Section(Section::Identity),
+            _ => return None,
+        })
+    }
+}
+
+/// Where a paper is put on record.
+fn section_of(paper: Paper) -> Section {
+    match paper {
+        Paper::Photograph => Section::Photographs,
+        Paper::Settings => Section::Readings,
+        Paper::FirmwareImage => Section::Papers,
     }
 }
