@@ -226,7 +226,7 @@ fn arrows_lead_from_the_words_to_the_pictures_and_from_one_to_the_next() {
     let focused = |hand: &Hand| {
         let buttons = hand.window.query_all_by_role(Role::Button);
         let focused = buttons.filter(|button| button.accesskit_node().is_focused());
-        focused.filter_map(|button| button.accesskit_node().label()).next()
+        focused.find_map(|button| button.accesskit_node().label())
     };
     for (key, expected) in [
         (Key::ArrowDown, "9, Veltrane board"),
