@@ -225,7 +225,7 @@ fn arrows_lead_from_the_words_to_the_pictures_and_from_one_to_the_next() {
     hand.window.run();
     let focused = |hand: &Hand| {
         let buttons = hand.window.query_all_by_role(Role::Button);
-        let focused = buttons.filter(|button| button.accesskit_node().is_focused());
+        let mut focused = buttons.filter(|button| button.accesskit_node().is_focused());
         focused.find_map(|button| button.accesskit_node().label())
     };
     for (key, expected) in [
