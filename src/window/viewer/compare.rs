@@ -15,7 +15,7 @@ use crate::text;
 use crate::window::outbox::View;
 use crate::window::photographs::{Photograph, photo_text};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, pick_ui, remark};
+use crate::window::widgets::{Asking, Pick, Picker, body, remark};
 
 /// How far a key moves the slider, as a share of the window.
 const KEY_STEP: f32 = 0.05;
@@ -34,8 +34,8 @@ pub struct Compare {
     /// Whether points are being matched now.
     pub is_matching: bool,
     points: Points,
-    /// What is typed to find a photograph of something else.
-    typed: String,
+    /// Finds a photograph of something else.
+    picker: Picker<PhotoId>,
 }
 
 /// Points that were matched, by the photographs they lie on.
@@ -53,7 +53,7 @@ impl Compare {
             split: 0.5,
             is_matching: false,
             points: Points::default(),
-            typed: String::new(),
+            picker: Picker::default(),
         };
         if let Some(other) = counterpart(shown.photo(), photos) {
             compare.choose(other, matched);
@@ -102,11 +102,14 @@ impl Compare {
             if let Some(second) = second.as_ref().filter(|second| second.of.name() != shown.of.name()) {
                 ui.label(body(second.of.title(view.logbook)));
             }
-            // The logbook is looked through only while something is typed.
-            let others = (!self.typed.trim().is_empty()).then(|| Photograph::all(view.logbook)).into_iter().flatten();
-            let others = others.filter(|other| other.photo().id != self.shown);
-            let named = others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))));
-            chosen = chosen.or(pick_ui(ui, text!("Or any: tag, name or caption"), &mut self.typed, false, named));
+            let asking = Asking { shows_all: false, ..Asking::one(text!("Or any: tag, name or caption")) };
+            let picked = self.picker.ui(ui, asking, (view.logbook.revision, self.shown), || {
+                let others = Photograph::all(view.logbook).filter(|other| other.photo().id != self.shown);
+                others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))))
+            });
+            if let (None, Some(Pick::One(other))) = (chosen, picked) {
+                chosen = Some(other);
+            }
             if self.is_matching {
                 self.points.head_ui(ui);
             }

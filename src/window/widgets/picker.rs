@@ -99,7 +99,8 @@ impl<T: Clone> Picker<T> {
         let mut hasher = DefaultHasher::new();
         of.hash(&mut hasher);
         let of = hasher.finish();
-        if self.gathered.as_ref().is_none_or(|gathered| gathered.of != of) {
+        let is_asked = asking.shows_all || !self.letters.trim().is_empty();
+        if is_asked && self.gathered.as_ref().is_none_or(|gathered| gathered.of != of) {
             self.gathered = Some(Gathered::of(of, choices()));
         }
         // What comes and goes below a field stands in a frame of its own, so that the next field keeps the keys.
@@ -119,6 +120,8 @@ impl<T: Clone> Picker<T> {
         }
         if field.changed() {
             self.at = 0;
+            // The first letter has the choices gathered in the next frame.
+            ui.ctx().request_repaint();
         }
         let (entered, escaped, down, up) = ui.input(|input| {
             let pressed = |key| input.key_pressed(key);
