@@ -26,6 +26,10 @@ impl FollowedFocus {
 
     /// After the desks are drawn: whether the focus has gone to something that scrolling hides.
     pub fn note(&mut self, ctx: &Context) {
+        // To read a widget that a click has just given the focus would take it away again, as for a click beside it.
+        if ctx.input(|input| input.pointer.any_pressed() || input.pointer.any_released()) {
+            return;
+        }
         let focused = ctx.memory(egui::Memory::focused);
         if focused == self.last {
             return;
