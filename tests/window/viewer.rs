@@ -257,7 +257,8 @@ fn any_other_photograph_can_be_compared() {
     hand.wait("the other board", |app| app.session().unwrap().logbook.parts.len() == 2);
     look(&mut hand);
     key(&mut hand, Key::C);
-    hand.fill("Or any: tag, name or caption", "0077");
+    hand.press("With one of something else…");
+    hand.fill("Tag, name or caption", "0077");
     hand.press("0077 Overview, twin");
     assert!(hand.window.query_by_label_contains("Compared with Overview, twin: zoom").is_some());
     assert!(hand.window.query_by_label("0077 Other board").is_some());

@@ -15,7 +15,7 @@ use crate::text;
 use crate::window::outbox::View;
 use crate::window::photographs::{Photograph, photo_text};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, pick_ui, remark};
+use crate::window::widgets::{body, link_ui, pick_ui, remark};
 
 /// How far a key moves the slider, as a share of the window.
 const KEY_STEP: f32 = 0.05;
@@ -34,8 +34,8 @@ pub struct Compare {
     /// Whether points are being matched now.
     pub is_matching: bool,
     points: Points,
-    /// What is typed to find a photograph of something else.
-    typed: String,
+    /// What is typed to find a photograph of something else; `None` while nobody asks for one.
+    typed: Option<String>,
 }
 
 /// Points that were matched, by the photographs they lie on.
@@ -53,12 +53,17 @@ impl Compare {
             split: 0.5,
             is_matching: false,
             points: Points::default(),
-            typed: String::new(),
+            typed: None,
         };
         if let Some(other) = counterpart(shown.photo(), photos) {
             compare.choose(other, matched);
         }
         compare
+    }
+
+    /// Whether there is a second one.
+    pub fn has_two(&self) -> bool {
+        self.other.is_some()
     }
 
     fn choose(&mut self, other: PhotoId, matched: &Matched) {
@@ -102,11 +107,7 @@ impl Compare {
             if let Some(second) = second.as_ref().filter(|second| second.of.name() != shown.of.name()) {
                 ui.label(body(second.of.title(view.logbook)));
             }
-            // The logbook is looked through only while something is typed.
-            let others = (!self.typed.trim().is_empty()).then(|| Photograph::all(view.logbook)).into_iter().flatten();
-            let others = others.filter(|other| other.photo().id != self.shown);
-            let named = others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))));
-            chosen = chosen.or(pick_ui(ui, text!("Or any: tag, name or caption"), &mut self.typed, false, named));
+            chosen = chosen.or(self.any_ui(ui, view));
             if self.is_matching {
                 self.points.head_ui(ui);
             }
@@ -115,6 +116,23 @@ impl Compare {
             self.keep(matched);
             self.choose(chosen, matched);
         }
+    }
+
+    /// A photograph of something else, found by what is typed.
+    fn any_ui(&mut self, ui: &mut Ui, view: &View<'_>) -> Option<PhotoId> {
+        let Some(typed) = &mut self.typed else {
+            if link_ui(ui, text!("With one of something else…")).clicked() {
+                self.typed = Some(String::new());
+            }
+            return None;
+        };
+        // The logbook is looked through only while something is typed.
+        let others = (!typed.trim().is_empty()).then(|| Photograph::all(view.logbook)).into_iter().flatten();
+        let others = others.filter(|other| other.photo().id != self.shown);
+        let named = others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))));
+        let chosen = pick_ui(ui, text!("Tag, name or caption"), typed, false, named)?;
+        self.typed = None;
+        Some(chosen)
     }
 
     /// The parts of the window that the two stand in: the one on show, and the second. The earlier one is at the left.

@@ -124,10 +124,10 @@ impl Viewer {
         let takes_keys = !self.edit.is_editing();
         let edge = Frame::new().fill(ui.tokens().page).inner_margin(Margin::symmetric(16, 4));
         Panel::top("over the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
-            self.head_ui(ui, view, &photograph, outbox);
+            self.head_ui(ui, view, &photograph);
         });
         Panel::bottom("under the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
-            line::line_ui(ui, &photograph, &mut self.edit, outbox);
+            line::line_ui(ui, view, &photograph, &mut self.edit, outbox);
         });
         CentralPanel::no_frame().show(ui, |ui| self.picture_ui(ui, view, &photograph, takes_keys, outbox));
     }
@@ -210,6 +210,9 @@ impl Viewer {
             Act::BesideOrOver | Act::MatchPoints => {
                 let matched = &self.matched;
                 let compare = self.compare.get_or_insert_with(|| Compare::of(photograph, matched));
+                if !compare.has_two() {
+                    return;
+                }
                 let turned = if act == Act::MatchPoints { &mut compare.is_matching } else { &mut compare.is_over };
                 *turned = !*turned;
             }

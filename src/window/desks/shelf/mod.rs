@@ -2,6 +2,8 @@
 
 mod filter;
 mod found;
+mod grid;
+mod photographs;
 mod pictures;
 mod rows;
 
@@ -9,6 +11,9 @@ use egui::{Key, Modifiers, Ui, vec2};
 
 use self::filter::{Filter, filter_ui};
 use self::found::Found;
+use self::grid::Grid;
+use self::photographs::Photographs;
+use self::pictures::PartTiles;
 use self::rows::{COLUMNS, PartRows, columns};
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
@@ -16,13 +21,25 @@ use crate::window::theme::GRID;
 use crate::window::widgets::{Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
 use crate::{counted, text};
 
+/// What the desk shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Shows {
+    Table,
+    /// Parts, each by the photograph that stands for it.
+    Pictures,
+    /// Every photograph.
+    Photographs,
+}
+
 /// What the desk keeps while another is on show.
 pub struct Shelf {
     filter: Filter,
     sort: Sort,
     table: TableState,
     found: Found,
-    shows_pictures: bool,
+    shows: Shows,
+    grid: Grid,
+    photographs: Photographs,
     /// Set when the text field is to be ready for typing.
     wants_text: bool,
 }
@@ -34,7 +51,9 @@ impl Default for Shelf {
             sort: Sort { column: COLUMNS.tag, descending: false },
             table: TableState::default(),
             found: Found::default(),
-            shows_pictures: false,
+            shows: Shows::Table,
+            grid: Grid::default(),
+            photographs: Photographs::default(),
             wants_text: false,
         }
     }
@@ -43,6 +62,15 @@ impl Default for Shelf {
 impl Shelf {
     /// Readies the text field.
     pub fn search_from_start(&mut self) {
+        if self.shows == Shows::Photographs {
+            self.shows = Shows::Table;
+        }
+        self.wants_text = true;
+    }
+
+    /// Shows every photograph, with the text field ready.
+    pub fn search_photographs(&mut self) {
+        self.shows = Shows::Photographs;
         self.wants_text = true;
     }
 
@@ -50,6 +78,13 @@ impl Shelf {
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         self.found.bring_up_to_date(view, &self.filter, self.sort);
         self.heading_ui(ui, view);
+        if self.shows == Shows::Photographs {
+            let text_field = self.photographs.ui(ui, view, outbox);
+            if std::mem::take(&mut self.wants_text) {
+                text_field.request_focus();
+            }
+            return;
+        }
         let before = self.filter.clone();
         let text_field = filter_ui(ui, &mut self.filter, self.found.places());
         if std::mem::take(&mut self.wants_text) {
@@ -57,14 +92,16 @@ impl Shelf {
         }
         if self.filter != before {
             self.table.show_top();
+            self.grid.show_top();
             self.found.bring_up_to_date(view, &self.filter, self.sort);
         }
         ui.add_space(2.0 * GRID);
         if self.found.parts().is_empty() {
             self.nothing_ui(ui, view, outbox);
-        } else if self.shows_pictures {
-            if let Some(part) = pictures::tiles_ui(ui, view, self.found.parts()) {
-                outbox.go(Page::Part(part));
+        } else if self.shows == Shows::Pictures {
+            let parts = self.found.parts();
+            if let Some(part) = self.grid.ui(ui, text!("Parts"), &PartTiles { view, parts }) {
+                outbox.go(Page::Part(parts[part].id));
             }
         } else {
             // Enter takes the focus from a field in the same moment.
@@ -75,16 +112,25 @@ impl Shelf {
     fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
         ui.horizontal(|ui| {
             let (all, found) = (view.index.rows.len(), self.found.parts().len());
-            let heading = if found == all {
+            let heading = if self.shows == Shows::Photographs {
+                self.photographs.heading(ui, view)
+            } else if found == all {
                 counted!("{count} part on the shelf", "{count} parts on the shelf", all)
             } else {
                 text!("{found} of {all} parts", found = found, all = all)
             };
             first_ui(ui, heading);
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let word = if self.shows_pictures { text!("Show as a table") } else { text!("Show pictures") };
-                if link_ui(ui, word).clicked() {
-                    self.shows_pictures = !self.shows_pictures;
+                let ways = [
+                    (Shows::Photographs, text!("Show all photographs")),
+                    (Shows::Pictures, text!("Show pictures")),
+                    (Shows::Table, text!("Show as a table")),
+                ];
+                let now = self.shows;
+                for (shows, word) in ways.into_iter().filter(|(shows, _)| *shows != now) {
+                    if link_ui(ui, word).clicked() {
+                        self.shows = shows;
+                    }
                 }
             });
         });
