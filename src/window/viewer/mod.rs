@@ -54,6 +54,8 @@ pub struct Viewer {
     wants_keys: bool,
     /// Pixels of the screen for one of the picture, as last drawn.
     zoom: f32,
+    /// Whether all of it was there when last drawn.
+    is_sharp: bool,
 }
 
 /// The photograph on show as of a revision.
@@ -82,7 +84,13 @@ impl Viewer {
         self.look
     }
 
+    /// Whether the photograph on show was last drawn as sharp as the screen.
+    pub fn is_sharp(&self) -> bool {
+        self.is_sharp
+    }
+
     fn show(&mut self, photo: PhotoId) {
+        self.is_sharp = false;
         self.shown = Some(photo);
         self.look = Look { quarter_turns: self.turns.get(&photo).copied().unwrap_or(0), ..Look::default() };
         self.layers = Layers::default();
@@ -170,6 +178,7 @@ impl Viewer {
             Some(compare) => compare.ui(ui, view, &placed, photo, &response),
             None => paint::picture_ui(ui, view, &placed, photo, whole),
         };
+        self.is_sharp = painted == Painted::Whole;
         say_ui(ui, &response, &painted, photo, self.zoom);
         if self.compare.is_none() {
             self.layers.ui(ui, &placed, photograph.file(), view, outbox);
@@ -177,10 +186,14 @@ impl Viewer {
         if takes_keys {
             self.keys(ui, &response, &placed);
         }
+        // What an act changes is seen in the next frame.
+        if !self.given.is_empty() {
+            ui.ctx().request_repaint();
+        }
         for act in std::mem::take(&mut self.given) {
             self.carry_out(act, &placed, photograph, outbox);
         }
-        if painted == Painted::Whole
+        if self.is_sharp
             && let Some(found) = &self.found
         {
             for photo in &found.beside {

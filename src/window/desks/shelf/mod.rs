@@ -7,7 +7,7 @@ mod photographs;
 mod pictures;
 mod rows;
 
-use egui::{Key, Modifiers, Ui, vec2};
+use egui::{Align, Key, Layout, Modifiers, Ui, vec2};
 
 use self::filter::{Filter, filter_ui};
 use self::found::Found;
@@ -20,6 +20,9 @@ use crate::window::page::Page;
 use crate::window::theme::GRID;
 use crate::window::widgets::{Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
 use crate::{counted, text};
+
+/// Below this width, points, the ways to show the shelf stand below its heading.
+const NARROW: f32 = 160.0 * GRID;
 
 /// What the desk shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -110,30 +113,38 @@ impl Shelf {
     }
 
     fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
-        ui.horizontal(|ui| {
-            let (all, found) = (view.index.rows.len(), self.found.parts().len());
-            let heading = if self.shows == Shows::Photographs {
-                self.photographs.heading(ui, view)
-            } else if found == all {
-                counted!("{count} part on the shelf", "{count} parts on the shelf", all)
-            } else {
-                text!("{found} of {all} parts", found = found, all = all)
-            };
+        let (all, found) = (view.index.rows.len(), self.found.parts().len());
+        let heading = if self.shows == Shows::Photographs {
+            self.photographs.heading(ui, view)
+        } else if found == all {
+            counted!("{count} part on the shelf", "{count} parts on the shelf", all)
+        } else {
+            text!("{found} of {all} parts", found = found, all = all)
+        };
+        if ui.available_width() < NARROW {
             first_ui(ui, heading);
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let ways = [
-                    (Shows::Photographs, text!("Show all photographs")),
-                    (Shows::Pictures, text!("Show pictures")),
-                    (Shows::Table, text!("Show as a table")),
-                ];
-                let now = self.shows;
-                for (shows, word) in ways.into_iter().filter(|(shows, _)| *shows != now) {
-                    if link_ui(ui, word).clicked() {
-                        self.shows = shows;
-                    }
-                }
-            });
+            ui.horizontal_wrapped(|ui| self.ways_ui(ui));
+            return;
+        }
+        ui.horizontal(|ui| {
+            first_ui(ui, heading);
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.ways_ui(ui));
         });
+    }
+
+    /// The other ways to show what is on the shelf.
+    fn ways_ui(&mut self, ui: &mut Ui) {
+        let ways = [
+            (Shows::Photographs, text!("Show all photographs")),
+            (Shows::Pictures, text!("Show pictures")),
+            (Shows::Table, text!("Show as a table")),
+        ];
+        let now = self.shows;
+        for (shows, word) in ways.into_iter().filter(|(shows, _)| *shows != now) {
+            if link_ui(ui, word).clicked() {
+                self.shows = shows;
+            }
+        }
     }
 
     fn table_ui(&mut self, ui: &mut Ui, is_typing: bool, outbox: &mut Outbox) {
