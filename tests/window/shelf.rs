@@ -217,7 +217,7 @@ fn photographed() -> (Hand, Vec<Photo>) {
     let parts = [part("0007", Kind::Mainboard, "Veltrane board"), part("0008", Kind::PowerSupply, "Dunmarrow supply")];
     for (number, (tag, view, taken, caption)) in told.into_iter().enumerate() {
         let of = parts.iter().find(|part| part.tag == tag).unwrap();
-        let kept = Kept { content: format!("{number:064x}"), bytes: 1, extension: "png".to_owned() };
+        let kept = Kept { content: format!("{number:064x}"), bytes: 1, extension: "png".to_owned(), is_new: true };
         let photo = photo_of(of, &kept, [40, 30]);
         photos.push(Photo { view, taken: taken.parse().unwrap(), caption: caption.to_owned(), ..photo });
     }
