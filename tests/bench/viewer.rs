@@ -102,7 +102,11 @@ fn grid(bench: &mut Bench) {
         })
         .collect();
     report("All photographs, scrolling at the screen's pace", &mut took);
-    println!("  textures {:.0} MiB, process {:.0} MiB", bench.app.pictures().bytes() as f64 / 1048576.0, memory_mib());
+    println!(
+        "  textures {:.0} MiB, process {:.0} MiB",
+        bench.app.pictures().bytes() as f64 / 1_048_576.0,
+        memory_mib()
+    );
 }
 
 fn taking_in(bench: &mut Bench) {
@@ -154,7 +158,11 @@ fn viewer(bench: &mut Bench) {
     report("12 megapixels, from the ask to the texture", &mut first);
     report("The next one, made ready meanwhile", &mut next);
     report("Pixel for pixel, from the key to the last tile", &mut near);
-    println!("  textures {:.0} MiB, process {:.0} MiB", bench.app.pictures().bytes() as f64 / 1048576.0, memory_mib());
+    println!(
+        "  textures {:.0} MiB, process {:.0} MiB",
+        bench.app.pictures().bytes() as f64 / 1_048_576.0,
+        memory_mib()
+    );
 }
 
 fn main() {
