@@ -1,11 +1,14 @@
 //! Invented photographs: small ones, each different.
 
+use std::fs;
+
 use chrono::NaiveDate;
 
 use super::super::authoring::key;
+use super::super::files;
 use super::chance::Chance;
 use crate::record::{Change, Moment, Photo, PhotoView, When, Word as _};
-use crate::store::{FileSource, Store, StoreError};
+use crate::store::{Store, StoreError};
 use crate::text;
 
 /// The most photographs that are invented.
@@ -28,23 +31,29 @@ pub fn photographs(
     let mut change = Change::new(text!("Invent {count} photographs", count = count));
     for number in 0..count {
         let Some(part) = (!logbook.parts.is_empty()).then(|| chance.of(&logbook.parts)) else { break };
-        let kept = store.keep_photo(FileSource::Bytes(&draw(number)), "jpg")?;
+        let bytes = draw(number);
         let caption =
             if chance.percent(40) { text!("Photograph {number}", number = number + 1) } else { String::new() };
-        change.put(Photo {
+        let photo = Photo {
             id: key(&mut || chance.id()),
             part: Some(part.part.id),
             machine: None,
             lot: None,
-            content: kept.content,
-            extension: kept.extension,
+            content: files::hash_of_bytes(&bytes),
+            extension: "jpg".to_owned(),
             width_px: size_px[0],
             height_px: size_px[1],
             added: Moment::on(today),
             taken: if chance.percent(90) { chance.day_before(today, 0, 2000) } else { When::Unknown },
             view: *chance.of(PhotoView::ALL),
             caption,
-        });
+        };
+        // Not forced to the disk one by one as real ones are: these can be made again.
+        let path = store.photo_path(&photo);
+        let folder = path.parent().unwrap_or(&path);
+        let written = fs::create_dir_all(folder).and_then(|()| fs::write(&path, bytes));
+        written.map_err(|error| StoreError::file("Writing an invented photograph", error, &path))?;
+        change.put(photo);
     }
     store.write(change)?;
     Ok(())

@@ -8,15 +8,14 @@ use crate::text;
 use crate::window::outbox::View;
 use crate::window::photographs::Photograph;
 use crate::window::theme::GRID;
-use crate::window::widgets::{press_ui, remark};
+use crate::window::widgets::{press_if_ui, remark};
 
 impl Viewer {
     /// Draws the line over the picture, and a second one while two are compared.
     pub(super) fn head_ui(&mut self, ui: &mut Ui, view: &View<'_>, photograph: &Photograph) {
         let mut given = Vec::new();
         let mut act_ui = |ui: &mut Ui, act: Act, is_there: bool| {
-            let press = |ui: &mut Ui| press_ui(ui, act.word(), act.tooltip(), Some(act.shortcut()));
-            if ui.add_enabled_ui(is_there, press).inner.clicked() {
+            if press_if_ui(ui, is_there, act.word(), act.tooltip(), Some(act.shortcut())).clicked() {
                 given.push(act);
             }
         };
