@@ -1,4 +1,4 @@
-//! `new LOGBOOK [--sample | --invent N [--seed S]]`: makes a logbook: `{"logbook": "attic.logbook", "workshop": "attic", …}`.
+//! `new LOGBOOK [--sample | --invent N [--seed S] [--photographs N]]`: makes a logbook: `{"logbook": "attic.logbook", "workshop": "attic", …}`.
 
 use std::path::PathBuf;
 
@@ -7,7 +7,7 @@ use clap::Args;
 use serde::Serialize;
 
 use super::{Answer, as_json};
-use crate::photo::drawing;
+use crate::photo::drawing::{self, sketch};
 use crate::record::Workshop;
 use crate::store::{Store, StoreError, invent, sample};
 use crate::{counted, text};
@@ -40,6 +40,14 @@ pub struct New {
         help = text!("What the inventing starts from: the same number invents the same")
     )]
     seed: u64,
+    #[arg(
+        long,
+        value_name = "N",
+        value_parser = clap::value_parser!(u32).range(1..=i64::from(invent::MOST_PHOTOGRAPHS)),
+        requires = "invent",
+        help = text!("And with so many photographs of them")
+    )]
+    photographs: Option<u32>,
 }
 
 /// The JSON form.
@@ -72,12 +80,16 @@ impl New {
     }
 
     fn make(&self, today: NaiveDate) -> Result<Store, StoreError> {
-        let Self { logbook, name, keeper, currency, sample, invent, seed } = self;
+        let Self { logbook, name, keeper, currency, sample, invent, seed, photographs } = self;
         if *sample {
             return sample::create(logbook, today, drawing::draw_jpeg);
         }
         if let Some(parts) = invent {
-            return invent::create(logbook, today, *parts, *seed);
+            let store = invent::create(logbook, today, *parts, *seed)?;
+            if let Some(count) = *photographs {
+                invent::photographs(&store, today, count, *seed, sketch::SIZE_PX, sketch::sketch_jpeg)?;
+            }
+            return Ok(store);
         }
         let folder_name = || logbook.file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
         let workshop = Workshop {

@@ -114,6 +114,11 @@ pub fn hash_of(path: &Path) -> std::io::Result<String> {
     }
 }
 
+/// The SHA-256 of bytes, in hexadecimal.
+pub fn hash_of_bytes(bytes: &[u8]) -> String {
+    hex(&Sha256::digest(bytes))
+}
+
 fn hex(bytes: &[u8]) -> String {
     use std::fmt::Write as _;
     bytes.iter().fold(String::with_capacity(64), |mut text, byte| {

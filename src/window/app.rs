@@ -172,6 +172,10 @@ impl App {
                 self.go(Page::Shelf);
                 self.desks.shelf.search_from_start();
             }
+            Command::SearchPhotographs => {
+                self.go(Page::Shelf);
+                self.desks.shelf.search_photographs();
+            }
             Command::OpenLogbook => self.jobs.ask(Ask::Logbook, frame),
             Command::NewLogbook => self.jobs.ask(Ask::NewLogbook, frame),
             Command::OpenAt(folder) => self.open(folder),

@@ -36,6 +36,8 @@ pub enum Command {
     Find,
     /// Goes to the Shelf with the text field ready.
     SearchShelf,
+    /// Goes to every photograph with the text field ready.
+    SearchPhotographs,
     /// Asks where, then opens.
     OpenLogbook,
     OpenAt(PathBuf),
@@ -66,7 +68,7 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 32] = [
+    pub const LISTED: [Self; 33] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
@@ -74,6 +76,7 @@ impl Command {
         Self::Go(Page::Welcome),
         Self::GoBack,
         Self::SearchShelf,
+        Self::SearchPhotographs,
         Self::Find,
         Self::Undo,
         Self::Redo,
@@ -111,6 +114,7 @@ impl Command {
             Self::Look(act) => act.label().to_owned(),
             Self::Find => text!("Find a command or a part").to_owned(),
             Self::SearchShelf => text!("Search the shelf").to_owned(),
+            Self::SearchPhotographs => text!("Search all photographs").to_owned(),
             Self::OpenLogbook => text!("Open a logbook…").to_owned(),
             Self::OpenAt(path) => text!("Open {path}", path = path.display()),
             Self::NewLogbook => text!("Start a new logbook…").to_owned(),
@@ -138,6 +142,7 @@ impl Command {
             Self::Look(act) => act.tooltip(),
             Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
             Self::SearchShelf => text!("Goes to the shelf, ready to type"),
+            Self::SearchPhotographs => text!("Every photograph of the logbook, by part, kind, view and date"),
             Self::OpenLogbook | Self::OpenAt(_) => text!("A logbook is a folder that holds logbook.sqlite"),
             Self::NewLogbook | Self::NewAt(_) => text!("Makes a folder with an empty logbook in it"),
             Self::OpenSample => text!("An invented workshop to look around in; changes to it are yours alone"),
@@ -163,6 +168,7 @@ impl Command {
             Self::Look(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),
             Self::SearchShelf => keys(Key::F),
+            Self::SearchPhotographs => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::F)),
             Self::OpenLogbook => keys(Key::O),
             Self::Undo => keys(Key::Z),
             Self::Redo => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z)),
@@ -179,7 +185,9 @@ impl Command {
             Self::Go(page) => situation.has_logbook || !page.needs_logbook(),
             Self::GoBack => situation.can_go_back,
             Self::Look(_) => situation.is_looking,
-            Self::LookAt(..) | Self::SearchShelf | Self::CloseLogbook => situation.has_logbook,
+            Self::LookAt(..) | Self::SearchShelf | Self::SearchPhotographs | Self::CloseLogbook => {
+                situation.has_logbook
+            }
             Self::Undo => situation.can_undo,
             Self::Redo => situation.can_redo,
             _ => true,
@@ -192,7 +200,7 @@ impl Command {
             Self::Go(page) => Some(page.mark()),
             Self::GoBack | Self::Undo => Some(Mark::Back),
             Self::Redo => Some(Mark::Forth),
-            Self::Find | Self::SearchShelf => Some(Mark::Seek),
+            Self::Find | Self::SearchShelf | Self::SearchPhotographs => Some(Mark::Seek),
             Self::NewLogbook => Some(Mark::Add),
             Self::OpenLogbook | Self::OpenAt(_) | Self::OpenSample => Some(Mark::Welcome),
             _ => None,

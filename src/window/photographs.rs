@@ -126,14 +126,14 @@ pub fn strip_ui<'a>(
 pub fn thumbnail_ui(ui: &mut Ui, view: &View<'_>, photo: &Photo, size: Vec2, name: &str) -> Response {
     let (rect, response) = ui.allocate_exact_size(size, Sense::click());
     if ui.is_rect_visible(rect) {
-        small_ui(ui, view, rect, Some(photo), &response);
+        small_ui(ui, view, rect, Some(photo), response.hovered() || response.has_focus());
     }
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, name));
     response
 }
 
-/// Paints what there is of a photograph, framed while it can be pressed: the picture, or a mark where there is none.
-pub fn small_ui(ui: &Ui, view: &View<'_>, rect: Rect, photo: Option<&Photo>, response: &Response) {
+/// Paints what there is of a photograph, framed while it is held: the picture, or a mark where there is none.
+pub fn small_ui(ui: &Ui, view: &View<'_>, rect: Rect, photo: Option<&Photo>, is_held: bool) {
     let tokens = ui.tokens();
     ui.painter().rect_filled(rect, 2.0, tokens.rail);
     match photo.map(|photo| view.pictures.get(view.store, photo, SMALL_PX)) {
@@ -148,7 +148,7 @@ pub fn small_ui(ui: &Ui, view: &View<'_>, rect: Rect, photo: Option<&Photo>, res
             marks::draw(ui.painter(), mark, Mark::Part, tokens.hairline);
         }
     }
-    if response.hovered() || response.has_focus() {
+    if is_held {
         let stroke = Stroke::new(2.0, tokens.press);
         ui.painter().rect_stroke(rect, 2.0, stroke, egui::StrokeKind::Inside);
     }

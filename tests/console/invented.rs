@@ -73,8 +73,12 @@ fn the_program_invents_and_refuses_wrong_usage() {
         assert_eq!(output.status.code(), Some(2), "{wrong:?}");
         assert!(!output.stderr.is_empty() && !std::path::Path::new(path).exists());
     }
-    let made = json(&["new", path, "--invent", "20", "--seed", "3"]);
+    let made = json(&["new", path, "--invent", "20", "--seed", "3", "--photographs", "30"]);
     assert_eq!((&made["parts"], &made["machines"]), (&20.into(), &1.into()));
+    let logbook = Store::open(std::path::Path::new(path)).unwrap().logbook();
+    assert_eq!(logbook.parts.iter().map(|file| file.photos.len()).sum::<usize>(), 30);
+    let files: Vec<_> = std::fs::read_dir(std::path::Path::new(path).join("photos")).unwrap().collect();
+    assert_eq!(files.len(), 30, "each photograph is another picture");
 }
 
 #[test]

@@ -65,6 +65,11 @@ fn every_command_with_keys_is_carried_out_by_them() {
                 assert_eq!(hand.window.state().page(), Page::Shelf);
                 assert!(has_focus(&hand, "Words, tag or marking"));
             }
+            Command::SearchPhotographs => {
+                keys(&mut hand);
+                assert_eq!(hand.window.state().page(), Page::Shelf);
+                assert!(has_focus(&hand, "Words, tag or caption"));
+            }
             Command::OpenLogbook => {
                 let other = hand.folder.path().join("other.logbook");
                 drop(Store::create(&other, records::workshop("The other shed")).unwrap());

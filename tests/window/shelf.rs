@@ -1,7 +1,8 @@
 //! The Shelf: sorting, filtering, keys, and rows that can be read aloud.
 
-use benchwright::record::{Change, Kind};
-use benchwright::store::FileSource;
+use benchwright::record::{Change, Kind, Photo, PhotoView};
+use benchwright::store::{FileSource, Kept};
+use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::Key;
 use egui::accesskit::Role;
@@ -147,7 +148,7 @@ fn a_press_on_a_row_opens_its_sheet() {
 fn pictures_can_be_shown_instead_and_open_the_same_sheet() {
     let mut hand = hand(SIZE);
     hand.press("Show pictures");
-    hand.press("10, Orrin card");
+    hand.press("10, Orrin card, 2 of 3");
     assert!(matches!(hand.window.state().page(), Page::Part(_)));
 }
 
@@ -217,29 +218,64 @@ fn a_date_that_cannot_be_read_is_said_beside_its_field() {
     hand.window.get_by_label("Nothing was made from 1998 to 1996-05: the second comes first");
 }
 
+/// A board and a supply with photographs that differ in what they show and when they were taken.
+fn photographed() -> (Hand, Vec<Photo>) {
+    let mut change = Change::new("Log boards with photographs");
+    let mut photos = Vec::new();
+    let told = [
+        ("0007", PhotoView::Before, "2025-02-01", "leak at the cell"),
+        ("0007", PhotoView::After, "2025-06-10", "cleaned"),
+        ("0008", PhotoView::Label, "2024-12-31", ""),
+    ];
+    let parts = [part("0007", Kind::Mainboard, "Veltrane board"), part("0008", Kind::PowerSupply, "Dunmarrow supply")];
+    for (number, (tag, view, taken, caption)) in told.into_iter().enumerate() {
+        let of = parts.iter().find(|part| part.tag == tag).unwrap();
+        let kept = Kept { content: format!("{number:064x}"), bytes: 1, extension: "png".to_owned(), is_new: true };
+        let photo = photo_of(of, &kept, [40, 30]);
+        photos.push(Photo { view, taken: taken.parse().unwrap(), caption: caption.to_owned(), ..photo });
+    }
+    change.put_all(parts.map(Into::into)).put_all(photos.iter().cloned().map(Into::into));
+    (Hand::on(change, SIZE), photos)
+}
+
+fn photograph_names(hand: &Hand) -> Vec<String> {
+    let all = hand.window.query_all_by_role(Role::Button);
+    let names = all.filter_map(|button| button.accesskit_node().label());
+    names.filter(|name| name.starts_with("0007, ") || name.starts_with("0008, ")).collect()
+}
+
 #[test]
-fn arrows_lead_from_the_words_to_the_pictures_and_from_one_to_the_next() {
-    let mut hand = hand(SIZE);
-    hand.press("Show pictures");
-    hand.window.get_by_role_and_label(Role::TextInput, "Words, tag or marking").focus();
+fn every_photograph_is_found_newest_first_by_kind_view_words_and_days() {
+    let (mut hand, photos) = photographed();
+    hand.keys(&Command::SearchPhotographs);
+    assert!(hand.window.query_by_label("3 photographs").is_some());
+    let all = [
+        "0007, After work, cleaned, 2025-06-10, 1 of 3",
+        "0007, Before work, leak at the cell, 2025-02-01, 2 of 3",
+        "0008, Label or marking, 2024-12-31, 3 of 3",
+    ];
+    assert_eq!(photograph_names(&hand), all);
+    hand.fill("Words, tag or caption", "leak");
+    assert_eq!(photograph_names(&hand), ["0007, Before work, leak at the cell, 2025-02-01, 1 of 1"]);
+    hand.press("Show all");
+    hand.fill("Taken from", "2025");
+    hand.fill("Taken to", "2025-05");
+    assert_eq!(photograph_names(&hand), ["0007, Before work, leak at the cell, 2025-02-01, 1 of 1"]);
+    hand.press("Show all");
+    hand.window.get_by_role_and_label(Role::ComboBox, "It shows").click();
     hand.window.run();
-    let focused = |hand: &Hand| {
-        let buttons = hand.window.query_all_by_role(Role::Button);
-        let mut focused = buttons.filter(|button| button.accesskit_node().is_focused());
-        focused.find_map(|button| button.accesskit_node().label())
-    };
-    for (key, expected) in [
-        (Key::ArrowDown, "9, Veltrane board"),
-        (Key::ArrowRight, "10, Orrin card"),
-        (Key::ArrowRight, "100, Tessek supply"),
-        (Key::ArrowRight, "100, Tessek supply"),
-        (Key::Home, "9, Veltrane board"),
-    ] {
+    hand.press("Label or marking");
+    assert_eq!(photograph_names(&hand), ["0008, Label or marking, 2024-12-31, 1 of 1"]);
+    hand.press("Show all");
+    // Arrows choose, Enter opens, and next goes on through the same list.
+    hand.window.get_by_role_and_label(Role::List, "Photographs").focus();
+    hand.window.run();
+    for key in [Key::ArrowRight, Key::Enter] {
         hand.window.key_press(key);
         hand.window.run();
-        assert_eq!(focused(&hand).as_deref(), Some(expected), "after {key:?}");
     }
-    hand.window.key_press(Key::Enter);
-    hand.window.run();
-    assert!(matches!(hand.window.state().page(), Page::Part(_)));
+    assert_eq!(hand.window.state().page(), Page::Photograph);
+    assert!(hand.window.query_by_label("2 of 3").is_some());
+    let file = hand.window.state().session().unwrap().store().photo_path(&photos[0]);
+    assert!(!file.exists(), "the window shows the list even where files are missing");
 }

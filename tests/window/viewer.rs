@@ -257,8 +257,26 @@ fn any_other_photograph_can_be_compared() {
     hand.wait("the other board", |app| app.session().unwrap().logbook.parts.len() == 2);
     look(&mut hand);
     key(&mut hand, Key::C);
-    hand.fill("Or any: tag, name or caption", "0077");
+    hand.press("With one of something else…");
+    hand.fill("Tag, name or caption", "0077");
     hand.press("0077 Overview, twin");
     assert!(hand.window.query_by_label_contains("Compared with Overview, twin: zoom").is_some());
     assert!(hand.window.query_by_label("0077 Other board").is_some());
+}
+
+#[test]
+fn at_twice_the_size_on_a_laptop_buttons_wrap_into_the_next_line() {
+    let mut hand = before_and_after();
+    key(&mut hand, Key::C);
+    key(&mut hand, Key::P);
+    for _ in 0..5 {
+        hand.window.key_press_modifiers(Modifiers::COMMAND, Key::Plus);
+        hand.window.run();
+    }
+    let (width, height) = (WINDOW[0] / 2.0, WINDOW[1] / 2.0);
+    for button in hand.window.query_all_by_role(Role::Button) {
+        let (rect, name) = (button.rect(), button.accesskit_node().label().unwrap_or_default());
+        assert!(rect.right() <= width && rect.bottom() <= height, "“{name}” is cut off: {rect}");
+        assert!(rect.height() <= 40.0, "“{name}” is squeezed: {rect}");
+    }
 }

@@ -4,6 +4,7 @@ mod board;
 mod canvas;
 mod component;
 mod print;
+pub mod sketch;
 mod thing;
 
 use canvas::{Area, Canvas, HEIGHT, WIDTH, ink};

@@ -4,6 +4,7 @@ mod chance;
 mod design;
 mod machine;
 mod part;
+mod photograph;
 
 use std::path::Path;
 
@@ -16,6 +17,8 @@ use crate::rules::Rules;
 use crate::text;
 use chance::Chance;
 use design::Invented;
+
+pub use photograph::{MOST_PHOTOGRAPHS, photographs};
 
 /// The most parts that are invented: tags have six figures.
 pub const MOST_PARTS: u32 = 200_000;

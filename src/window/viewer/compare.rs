@@ -15,7 +15,7 @@ use crate::text;
 use crate::window::outbox::View;
 use crate::window::photographs::{Photograph, photo_text};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{Asking, Pick, Picker, body, remark};
+use crate::window::widgets::{Asking, Pick, Picker, body, link_ui, remark};
 
 /// How far a key moves the slider, as a share of the window.
 const KEY_STEP: f32 = 0.05;
@@ -34,8 +34,8 @@ pub struct Compare {
     /// Whether points are being matched now.
     pub is_matching: bool,
     points: Points,
-    /// Finds a photograph of something else.
-    picker: Picker<PhotoId>,
+    /// Finds a photograph of something else; `None` while nobody asks for one.
+    picker: Option<Picker<PhotoId>>,
 }
 
 /// Points that were matched, by the photographs they lie on.
@@ -53,12 +53,17 @@ impl Compare {
             split: 0.5,
             is_matching: false,
             points: Points::default(),
-            picker: Picker::default(),
+            picker: None,
         };
         if let Some(other) = counterpart(shown.photo(), photos) {
             compare.choose(other, matched);
         }
         compare
+    }
+
+    /// Whether there is a second one.
+    pub fn has_two(&self) -> bool {
+        self.other.is_some()
     }
 
     fn choose(&mut self, other: PhotoId, matched: &Matched) {
@@ -102,14 +107,7 @@ impl Compare {
             if let Some(second) = second.as_ref().filter(|second| second.of.name() != shown.of.name()) {
                 ui.label(body(second.of.title(view.logbook)));
             }
-            let asking = Asking { shows_all: false, ..Asking::one(text!("Or any: tag, name or caption")) };
-            let picked = self.picker.ui(ui, asking, (view.logbook.revision, self.shown), || {
-                let others = Photograph::all(view.logbook).filter(|other| other.photo().id != self.shown);
-                others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))))
-            });
-            if let (None, Some(Pick::One(other))) = (chosen, picked) {
-                chosen = Some(other);
-            }
+            chosen = chosen.or(self.any_ui(ui, view));
             if self.is_matching {
                 self.points.head_ui(ui);
             }
@@ -118,6 +116,25 @@ impl Compare {
             self.keep(matched);
             self.choose(chosen, matched);
         }
+    }
+
+    /// A photograph of something else, found by what is typed.
+    fn any_ui(&mut self, ui: &mut Ui, view: &View<'_>) -> Option<PhotoId> {
+        let Some(picker) = &mut self.picker else {
+            if link_ui(ui, text!("With one of something else…")).clicked() {
+                self.picker = Some(Picker::ready());
+            }
+            return None;
+        };
+        // The logbook is looked through only while something is typed.
+        let asking = Asking { shows_all: false, ..Asking::one(text!("Tag, name or caption")) };
+        let shown = self.shown;
+        let pick = picker.ui(ui, asking, (view.logbook.revision, shown), || {
+            let others = Photograph::all(view.logbook).filter(|other| other.photo().id != shown);
+            others.map(|other| (other.photo().id, format!("{} {}", other.of.name(), say(other.photo()))))
+        })?;
+        self.picker = None;
+        if let Pick::One(chosen) = pick { Some(chosen) } else { None }
     }
 
     /// The parts of the window that the two stand in: the one on show, and the second. The earlier one is at the left.

@@ -1,19 +1,27 @@
 //! The quiet line below a photograph: what it shows, its caption, when it was taken and of what it is.
 
-use egui::{Align, ComboBox, Layout, RichText, Ui};
+use egui::{ComboBox, RichText, Ui};
 
 use crate::record::{Change, Photo, PhotoView, When, Word as _};
 use crate::text;
-use crate::window::outbox::Outbox;
+use crate::window::outbox::{Outbox, View};
 use crate::window::photographs::Photograph;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{Edit, Fact, link_ui, remark};
+use crate::window::widgets::{Edit, Fact, body, link_ui, remark};
 
 /// Draws the line; what is changed in it is written.
-pub fn line_ui(ui: &mut Ui, photograph: &Photograph, edit: &mut Edit, outbox: &mut Outbox) {
+pub fn line_ui(ui: &mut Ui, view: &View<'_>, photograph: &Photograph, edit: &mut Edit, outbox: &mut Outbox) {
     let (photo, of) = (photograph.photo(), photograph.of.name());
-    ui.horizontal(|ui| {
-        ui.set_height(8.0 * GRID);
+    ui.horizontal_wrapped(|ui| {
+        let title = photograph.of.title(view.logbook);
+        match photograph.of.page() {
+            Some(page) => {
+                if link_ui(ui, &title).clicked() {
+                    outbox.go(page);
+                }
+            }
+            None => drop(ui.label(body(title))),
+        }
         let mut view = photo.view;
         let shown = ComboBox::from_id_salt("shows")
             .width(40.0 * GRID)
@@ -47,16 +55,14 @@ pub fn line_ui(ui: &mut Ui, photograph: &Photograph, edit: &mut Edit, outbox: &m
             let name = text!("Caption a photograph of {tag}", tag = of);
             outbox.change(changed(name, Photo { caption, ..photo.clone() }));
         }
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if link_ui(ui, text!("Take the photograph out of the logbook")).clicked() {
-                let mut change = Change::new(text!("Take a photograph of {tag} out", tag = of));
-                for mark in &photograph.file().marks {
-                    change.remove(mark.id);
-                }
-                change.remove(photo.id);
-                outbox.change(change);
+        if link_ui(ui, text!("Take the photograph out of the logbook")).clicked() {
+            let mut change = Change::new(text!("Take a photograph of {tag} out", tag = of));
+            for mark in &photograph.file().marks {
+                change.remove(mark.id);
             }
-        });
+            change.remove(photo.id);
+            outbox.change(change);
+        }
     });
 }
 

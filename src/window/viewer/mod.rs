@@ -54,6 +54,8 @@ pub struct Viewer {
     wants_keys: bool,
     /// Pixels of the screen for one of the picture, as last drawn.
     zoom: f32,
+    /// Whether all of it was there when last drawn.
+    is_sharp: bool,
 }
 
 /// The photograph on show as of a revision.
@@ -82,7 +84,13 @@ impl Viewer {
         self.look
     }
 
+    /// Whether the photograph on show was last drawn as sharp as the screen.
+    pub fn is_sharp(&self) -> bool {
+        self.is_sharp
+    }
+
     fn show(&mut self, photo: PhotoId) {
+        self.is_sharp = false;
         self.shown = Some(photo);
         self.look = Look { quarter_turns: self.turns.get(&photo).copied().unwrap_or(0), ..Look::default() };
         self.layers = Layers::default();
@@ -124,10 +132,10 @@ impl Viewer {
         let takes_keys = !self.edit.is_editing();
         let edge = Frame::new().fill(ui.tokens().page).inner_margin(Margin::symmetric(16, 4));
         Panel::top("over the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
-            self.head_ui(ui, view, &photograph, outbox);
+            self.head_ui(ui, view, &photograph);
         });
         Panel::bottom("under the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
-            line::line_ui(ui, &photograph, &mut self.edit, outbox);
+            line::line_ui(ui, view, &photograph, &mut self.edit, outbox);
         });
         CentralPanel::no_frame().show(ui, |ui| self.picture_ui(ui, view, &photograph, takes_keys, outbox));
     }
@@ -170,6 +178,7 @@ impl Viewer {
             Some(compare) => compare.ui(ui, view, &placed, photo, &response),
             None => paint::picture_ui(ui, view, &placed, photo, whole),
         };
+        self.is_sharp = painted == Painted::Whole;
         say_ui(ui, &response, &painted, photo, self.zoom);
         if self.compare.is_none() {
             self.layers.ui(ui, &placed, photograph.file(), view, outbox);
@@ -177,10 +186,14 @@ impl Viewer {
         if takes_keys {
             self.keys(ui, &response, &placed);
         }
+        // What an act changes is seen in the next frame.
+        if !self.given.is_empty() {
+            ui.ctx().request_repaint();
+        }
         for act in std::mem::take(&mut self.given) {
             self.carry_out(act, &placed, photograph, outbox);
         }
-        if painted == Painted::Whole
+        if self.is_sharp
             && let Some(found) = &self.found
         {
             for photo in &found.beside {
@@ -210,6 +223,9 @@ impl Viewer {
             Act::BesideOrOver | Act::MatchPoints => {
                 let matched = &self.matched;
                 let compare = self.compare.get_or_insert_with(|| Compare::of(photograph, matched));
+                if !compare.has_two() {
+                    return;
+                }
                 let turned = if act == Act::MatchPoints { &mut compare.is_matching } else { &mut compare.is_over };
                 *turned = !*turned;
             }

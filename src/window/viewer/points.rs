@@ -6,7 +6,7 @@ use super::placed::Placed;
 use crate::photo::align::{Affine, AlignError, Pair, align};
 use crate::text;
 use crate::window::theme::{GRID, TextRole, Themed};
-use crate::window::widgets::{link_ui, press_ui, remark, small};
+use crate::window::widgets::{link_ui, press_if_ui, remark, small};
 
 /// More than three would not make the map better by hand.
 const MOST: usize = 3;
@@ -43,7 +43,7 @@ impl Points {
         let count = self.pairs().len();
         let add = text!("Put a point on both");
         let is_free = self.on.iter().all(|points| points.len() < MOST);
-        if ui.add_enabled_ui(is_free, |ui| press_ui(ui, add, "", None)).inner.clicked() {
+        if press_if_ui(ui, is_free, add, "", None).clicked() {
             // Where they go is known where the pictures are drawn.
             self.on.iter_mut().for_each(|points| points.push([f32::NAN; 2]));
         }

@@ -7,11 +7,24 @@ use crate::window::theme::{GRID, TextRole, Themed};
 
 /// A button with a word, its shortcut in its tooltip.
 pub fn press_ui(ui: &mut Ui, word: &str, tooltip: &str, shortcut: Option<KeyboardShortcut>) -> Response {
+    press_if_ui(ui, true, word, tooltip, shortcut)
+}
+
+/// Such a button that may be pressed only sometimes. Unlike one in a scope of its own it goes to the next line where a
+/// line is full.
+pub fn press_if_ui(
+    ui: &mut Ui,
+    is_enabled: bool,
+    word: &str,
+    tooltip: &str,
+    shortcut: Option<KeyboardShortcut>,
+) -> Response {
     let tooltip = match shortcut {
         Some(shortcut) => format!("{tooltip} ({})", ui.ctx().format_shortcut(&shortcut)),
         None => tooltip.to_owned(),
     };
-    let response = ui.add(Button::new(RichText::new(word).font(TextRole::Body.font())).min_size(vec2(0.0, 8.0 * GRID)));
+    let button = Button::new(RichText::new(word).font(TextRole::Body.font())).min_size(vec2(0.0, 8.0 * GRID));
+    let response = ui.add_enabled(is_enabled, button);
     if tooltip.is_empty() { response } else { response.on_hover_text(tooltip) }
 }
 

@@ -48,13 +48,18 @@ impl Filter {
 
     /// The days that a part may have been made in; `None` while nothing, or nothing readable, is typed.
     pub fn window(&self) -> Option<Span> {
-        let read = |typed: &str| typed.parse::<When>().ok().and_then(When::span);
-        let (from, to) = (read(&self.made_from), read(&self.made_to));
-        from.or(to)?;
-        let first = from.map_or(chrono::NaiveDate::MIN, |span| span.first);
-        let last = to.map_or(chrono::NaiveDate::MAX, |span| span.last);
-        (first <= last).then_some(Span { first, last })
+        days_between(&self.made_from, &self.made_to)
     }
+}
+
+/// The days from one typed date to another; `None` while nothing, or nothing readable, is typed.
+pub fn days_between(from: &str, to: &str) -> Option<Span> {
+    let read = |typed: &str| typed.parse::<When>().ok().and_then(When::span);
+    let (from, to) = (read(from), read(to));
+    from.or(to)?;
+    let first = from.map_or(chrono::NaiveDate::MIN, |span| span.first);
+    let last = to.map_or(chrono::NaiveDate::MAX, |span| span.last);
+    (first <= last).then_some(Span { first, last })
 }
 
 /// Draws the fields in one line, wrapped where it is narrow; the text field is given back.
@@ -84,6 +89,7 @@ pub fn filter_ui(ui: &mut Ui, filter: &mut Filter, places: &[(PlaceId, String)])
     text_field.inner
 }
 
-fn with_any<'a, T>(any: &'a str, choices: impl Iterator<Item = (T, &'a str)>) -> Vec<(Option<T>, &'a str)> {
+/// Choices with one more before them that asks for nothing.
+pub fn with_any<'a, T>(any: &'a str, choices: impl Iterator<Item = (T, &'a str)>) -> Vec<(Option<T>, &'a str)> {
     std::iter::once((None, any)).chain(choices.map(|(choice, say)| (Some(choice), say))).collect()
 }

@@ -2,14 +2,18 @@
 
 mod filter;
 mod found;
+mod grid;
+mod photographs;
 mod pictures;
 mod rows;
 
-use egui::{Key, Modifiers, Ui, vec2};
+use egui::{Align, Key, Layout, Modifiers, Ui, vec2};
 
 use self::filter::{Filter, filter_ui};
 use self::found::Found;
-use self::pictures::Tiles;
+use self::grid::Grid;
+use self::photographs::Photographs;
+use self::pictures::PartTiles;
 use self::rows::{COLUMNS, PartRows, columns};
 use crate::window::forms::PlaceFacts;
 use crate::window::outbox::{Outbox, View};
@@ -18,14 +22,28 @@ use crate::window::theme::GRID;
 use crate::window::widgets::{Edit, Sort, Table, TableAct, TableState, body, first_ui, link_ui, remark};
 use crate::{counted, text};
 
+/// Below this width, points, the ways to show the shelf stand below its heading.
+const NARROW: f32 = 160.0 * GRID;
+
+/// What the desk shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Shows {
+    Table,
+    /// Parts, each by the photograph that stands for it.
+    Pictures,
+    /// Every photograph.
+    Photographs,
+}
+
 /// What the desk keeps while another is on show.
 pub struct Shelf {
     filter: Filter,
     sort: Sort,
     table: TableState,
     found: Found,
-    shows_pictures: bool,
-    tiles: Tiles,
+    shows: Shows,
+    grid: Grid,
+    photographs: Photographs,
     edit: Edit,
     place: PlaceFacts,
     shows_place: bool,
@@ -40,8 +58,9 @@ impl Default for Shelf {
             sort: Sort { column: COLUMNS.tag, descending: false },
             table: TableState::default(),
             found: Found::default(),
-            shows_pictures: false,
-            tiles: Tiles::default(),
+            shows: Shows::Table,
+            grid: Grid::default(),
+            photographs: Photographs::default(),
             edit: Edit::default(),
             place: PlaceFacts::default(),
             shows_place: false,
@@ -53,6 +72,15 @@ impl Default for Shelf {
 impl Shelf {
     /// Readies the text field.
     pub fn search_from_start(&mut self) {
+        if self.shows == Shows::Photographs {
+            self.shows = Shows::Table;
+        }
+        self.wants_text = true;
+    }
+
+    /// Shows every photograph, with the text field ready.
+    pub fn search_photographs(&mut self) {
+        self.shows = Shows::Photographs;
         self.wants_text = true;
     }
 
@@ -60,6 +88,13 @@ impl Shelf {
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         self.found.bring_up_to_date(view, &self.filter, self.sort);
         self.heading_ui(ui, view);
+        if self.shows == Shows::Photographs {
+            let text_field = self.photographs.ui(ui, view, outbox);
+            if std::mem::take(&mut self.wants_text) {
+                text_field.request_focus();
+            }
+            return;
+        }
         let before = self.filter.clone();
         let text_field = filter_ui(ui, &mut self.filter, self.found.places());
         if std::mem::take(&mut self.wants_text) {
@@ -67,16 +102,17 @@ impl Shelf {
         }
         if self.filter != before {
             self.table.show_top();
+            self.grid.show_top();
             self.found.bring_up_to_date(view, &self.filter, self.sort);
         }
         self.place_ui(ui, view, outbox);
         ui.add_space(2.0 * GRID);
         if self.found.parts().is_empty() {
             self.nothing_ui(ui, view, outbox);
-        } else if self.shows_pictures {
-            let is_typing = text_field.has_focus();
-            if let Some(part) = pictures::tiles_ui(ui, &mut self.tiles, view, self.found.parts(), is_typing) {
-                outbox.go(Page::Part(part));
+        } else if self.shows == Shows::Pictures {
+            let parts = self.found.parts();
+            if let Some(part) = self.grid.ui(ui, text!("Parts"), &PartTiles { view, parts }) {
+                outbox.go(Page::Part(parts[part].id));
             }
         } else {
             // Enter takes the focus from a field in the same moment.
@@ -85,20 +121,22 @@ impl Shelf {
     }
 
     fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
-        ui.horizontal(|ui| {
-            let (all, found) = (view.index.rows.len(), self.found.parts().len());
-            let heading = if found == all {
-                counted!("{count} part on the shelf", "{count} parts on the shelf", all)
-            } else {
-                text!("{found} of {all} parts", found = found, all = all)
-            };
+        let (all, found) = (view.index.rows.len(), self.found.parts().len());
+        let heading = if self.shows == Shows::Photographs {
+            self.photographs.heading(ui, view)
+        } else if found == all {
+            counted!("{count} part on the shelf", "{count} parts on the shelf", all)
+        } else {
+            text!("{found} of {all} parts", found = found, all = all)
+        };
+        if ui.available_width() < NARROW {
             first_ui(ui, heading);
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let word = if self.shows_pictures { text!("Show as a table") } else { text!("Show pictures") };
-                if link_ui(ui, word).clicked() {
-                    self.shows_pictures = !self.shows_pictures;
-                }
-            });
+            ui.horizontal_wrapped(|ui| self.ways_ui(ui));
+            return;
+        }
+        ui.horizontal(|ui| {
+            first_ui(ui, heading);
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.ways_ui(ui));
         });
     }
 
@@ -116,6 +154,21 @@ impl Shelf {
         }
         if self.shows_place {
             self.place.ui(ui, place, &mut self.edit, view, outbox);
+        }
+    }
+
+    /// The other ways to show what is on the shelf.
+    fn ways_ui(&mut self, ui: &mut Ui) {
+        let ways = [
+            (Shows::Photographs, text!("Show all photographs")),
+            (Shows::Pictures, text!("Show pictures")),
+            (Shows::Table, text!("Show as a table")),
+        ];
+        let now = self.shows;
+        for (shows, word) in ways.into_iter().filter(|(shows, _)| *shows != now) {
+            if link_ui(ui, word).clicked() {
+                self.shows = shows;
+            }
         }
     }
 
