@@ -114,7 +114,7 @@ fn next_and_previous_go_through_the_photographs_of_the_part() {
     assert!(said(&hand).starts_with("After work, three"), "{}", said(&hand));
     key(&mut hand, Key::PageDown);
     assert!(said(&hand).starts_with("After work, three"), "the last one stays");
-    hand.press("Before it");
+    hand.press("Previous");
     assert!(said(&hand).starts_with("Detail, two"), "{}", said(&hand));
     key(&mut hand, Key::Num1);
     key(&mut hand, Key::ArrowRight);

@@ -71,7 +71,7 @@ impl Act {
             Self::TurnRight => text!("Turn"),
             Self::TurnLeft => text!("Turn left"),
             Self::Next => text!("Next"),
-            Self::Previous => text!("Before it"),
+            Self::Previous => text!("Previous"),
             Self::Compare => text!("Compare"),
             Self::BesideOrOver => text!("Beside or over"),
             Self::MatchPoints => text!("Match points"),

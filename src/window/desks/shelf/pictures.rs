@@ -40,12 +40,15 @@ impl Tiles for PartTiles<'_> {
     }
 }
 
-/// A tag, and below it a line in the weak ink, cut where it is too long.
+/// A tag or a name, and below it a line in the weak ink, both cut where they are too long.
 pub fn words_ui(ui: &Ui, at: Pos2, tag: &str, below: &str) {
     let tokens = ui.tokens();
-    ui.painter().text(at, egui::Align2::LEFT_TOP, tag, TextRole::Marking.font(), tokens.ink);
-    let mut words = LayoutJob::simple(below.to_owned(), TextRole::Small.font(), tokens.ink_weak, PICTURE.x);
-    words.wrap = TextWrapping { max_rows: 1, ..TextWrapping::truncate_at_width(PICTURE.x) };
-    let galley = ui.painter().layout_job(words);
-    ui.painter().galley(at + vec2(0.0, 5.0 * GRID), galley, tokens.ink_weak);
+    let line = |at, said: &str, role: TextRole, ink| {
+        let mut words = LayoutJob::simple_singleline(said.to_owned(), role.font(), ink);
+        words.wrap = TextWrapping { max_rows: 1, ..TextWrapping::truncate_at_width(PICTURE.x) };
+        let galley = ui.painter().layout_job(words);
+        ui.painter().galley(at, galley, ink);
+    };
+    line(at, tag, TextRole::Marking, tokens.ink);
+    line(at + vec2(0.0, 5.0 * GRID), below, TextRole::Small, tokens.ink_weak);
 }
