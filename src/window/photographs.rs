@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use chrono::NaiveDate;
 use egui::{Rect, Response, Sense, Stroke, Ui, Vec2, WidgetInfo, vec2};
 
 use super::outbox::{Outbox, View};
@@ -92,6 +93,11 @@ impl Photograph {
     pub fn find(logbook: &Logbook, id: PhotoId) -> Option<Self> {
         Self::all(logbook).find(|photograph| photograph.photo().id == id)
     }
+}
+
+/// The first day on which a photograph may have been taken, else the one on which it came into the logbook.
+pub fn day_of(photo: &Photo) -> Option<NaiveDate> {
+    photo.taken.span().or(photo.added.on.span()).map(|span| span.first)
 }
 
 /// What a photograph shows, with its caption.

@@ -2,7 +2,6 @@
 
 use std::collections::HashMap;
 
-use chrono::NaiveDate;
 use egui::accesskit::Action;
 use egui::{ComboBox, Key, Modifiers, Rect, Response, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -13,7 +12,7 @@ use crate::photo::align::Affine;
 use crate::record::{Photo, PhotoId, PhotoView};
 use crate::text;
 use crate::window::outbox::View;
-use crate::window::photographs::{Photograph, photo_text};
+use crate::window::photographs::{Photograph, day_of, photo_text};
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{Asking, Pick, Picker, body, link_ui, remark};
 
@@ -150,7 +149,7 @@ impl Compare {
     }
 
     fn shown_is_left(&self, shown: &Photo) -> bool {
-        self.found.as_ref().is_none_or(|(_, second)| day(shown) <= day(second.photo()))
+        self.found.as_ref().is_none_or(|(_, second)| day_of(shown) <= day_of(second.photo()))
     }
 
     /// Paints both; `placed` is where the one on show stands.
@@ -239,11 +238,6 @@ fn centred(onto: [f32; 2], size: [f32; 2]) -> Affine {
     Affine::scale(scale, scale).then(&Affine::shift(shift[0], shift[1]))
 }
 
-/// When a photograph was taken, else when it came into the logbook.
-fn day(photo: &Photo) -> Option<NaiveDate> {
-    photo.taken.span().or(photo.added.on.span()).map(|span| span.first)
-}
-
 /// A photograph in one line of a list.
 fn say(photo: &Photo) -> String {
     let on = if photo.taken.is_known() { photo.taken } else { photo.added.on };
@@ -257,7 +251,8 @@ fn counterpart<'a>(shown: &Photo, photos: impl Iterator<Item = &'a Photo>) -> Op
         PhotoView::After => PhotoView::Before,
         same => same,
     };
-    let apart = |photo: &Photo| day(photo).zip(day(shown)).map_or(0, |(one, other)| (one - other).num_days().abs());
+    let apart =
+        |photo: &Photo| day_of(photo).zip(day_of(shown)).map_or(0, |(one, other)| (one - other).num_days().abs());
     let others = photos.filter(|photo| photo.id != shown.id);
     others.max_by_key(|photo| (photo.view == wanted, apart(photo), std::cmp::Reverse(photo.id))).map(|photo| photo.id)
 }

@@ -104,8 +104,8 @@ impl Edit {
         if self.is_open(fact.key) {
             return self.field_ui(ui, fact).filter(|typed| typed != value);
         }
-        let said = if value.is_empty() { fact.label } else { value };
-        let response = shown_ui(ui, fact, said);
+        let untold = format!("{}…", fact.label);
+        let response = shown_ui(ui, fact, if value.is_empty() { &untold } else { value });
         let name = if value.is_empty() { format!("{}: –", fact.label) } else { format!("{}: {value}", fact.label) };
         response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
         if response.clicked() {

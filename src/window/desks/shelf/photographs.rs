@@ -3,7 +3,6 @@
 use std::cmp::Reverse;
 use std::sync::Arc;
 
-use chrono::NaiveDate;
 use egui::{Id, Rect, Response, Ui};
 
 use super::filter::{days_between, with_any};
@@ -13,7 +12,7 @@ use crate::record::{Kind, Logbook, PhotoView, Word as _};
 use crate::window::background::Background;
 use crate::window::outbox::{Outbox, View};
 use crate::window::part_index::words_of;
-use crate::window::photographs::{Photograph, Subject, photo_text, small_ui};
+use crate::window::photographs::{Photograph, Subject, day_of, photo_text, small_ui};
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, choice_ui, field_ui, link_ui, remark};
 use crate::{counted, text};
@@ -131,13 +130,8 @@ fn found(logbook: &Logbook, filter: &Filter) -> Vec<Photograph> {
     };
     let mut found: Vec<Photograph> = Photograph::all(logbook).filter(answers).collect();
     // Those of one day stay in the order they came in.
-    found.sort_by_key(|photograph| Reverse(day(photograph)));
+    found.sort_by_key(|photograph| Reverse(day_of(photograph.photo())));
     found
-}
-
-fn day(photograph: &Photograph) -> Option<NaiveDate> {
-    let photo = photograph.photo();
-    photo.taken.span().or(photo.added.on.span()).map(|span| span.first)
 }
 
 impl Tiles for PhotoTiles<'_> {
