@@ -1,11 +1,14 @@
-//! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness.
+//! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness, the evening's
+//! work, the schedule, fault-finding, inspections.
 //!
 //! Pure: a logbook, the rules and today in; answers with their reasons out. [`Answers`] holds all of them for one
 //! revision and works out the next revision's by looking only at what changed.
 
 pub mod answers;
+pub mod faults;
 pub mod findings;
 pub mod fit;
+pub mod inspections;
 pub mod making;
 pub mod outstanding;
 pub mod part_state;
@@ -13,6 +16,8 @@ pub mod power;
 pub mod proofs;
 pub mod readiness;
 pub mod reason;
+pub mod schedule;
+pub mod tonight;
 
 pub use answers::{Answers, MachineAnswers, PartAnswers};
 pub use making::{Making, TrueTo};

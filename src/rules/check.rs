@@ -4,12 +4,15 @@ use std::collections::HashSet;
 
 use super::load::{Row, Tables};
 use super::table_error::At;
-use super::{FigureRule, FindingRule, KindRule, ProofRule, Question, Sitting, TableError, WorkRule};
+use super::{FigureRule, FindingRule, InspectionRule, KindRule, ProofRule, Question, Sitting, TableError, WorkRule};
 use crate::record::Word;
 use crate::text;
 
 /// Longest hands-on time that can be meant for one piece of work or one test, minutes (a week).
 const MOST_MINUTES: u32 = 7 * 24 * 60;
+
+/// Longest time between two looks that can be meant, months.
+const MOST_MONTHS: u32 = 120;
 
 /// Everything wrong with rows that can be read.
 pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
@@ -18,6 +21,7 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
         work: tables.work.iter().map(|row| row.value.name.as_str()).collect(),
         sittings: tables.sittings.iter().map(|row| row.value.name.as_str()).collect(),
         proofs: tables.proofs.iter().map(|row| row.value.name.as_str()).collect(),
+        answers: answers(&tables.questions),
         errors,
     };
     for row in &tables.questions {
@@ -39,6 +43,18 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     for row in &tables.kinds {
         check.kind(row);
     }
+    for row in &tables.inspections {
+        check.inspection(row);
+    }
+}
+
+/// All answers as "question/answer".
+fn answers(questions: &[Row<Question>]) -> HashSet<String> {
+    let named = |row: &Question| {
+        let question = row.name.clone();
+        row.answers.iter().map(move |answer| format!("{question}/{}", answer.name)).collect::<Vec<_>>()
+    };
+    questions.iter().flat_map(|row| named(&row.value)).collect()
 }
 
 struct Check<'a> {
@@ -46,6 +62,7 @@ struct Check<'a> {
     work: HashSet<&'a str>,
     sittings: HashSet<&'a str>,
     proofs: HashSet<&'a str>,
+    answers: HashSet<String>,
     errors: &'a mut Vec<TableError>,
 }
 
@@ -172,6 +189,30 @@ impl Check<'_> {
     fn sitting(&mut self, Row { value, at }: &Row<Sitting>) {
         self.name(at, &value.name);
         self.filled(at, &[("say", &value.say)]);
+        if value.set_up_minutes > 0 {
+            self.minutes(at, value.set_up_minutes);
+        }
+    }
+
+    fn inspection(&mut self, Row { value, at }: &Row<InspectionRule>) {
+        self.name(at, &value.name);
+        self.filled(at, &[("say", &value.say), ("source", &value.source)]);
+        self.filled_all(at, "places", &value.places);
+        if !(1..=MOST_MONTHS).contains(&value.months) {
+            let reason =
+                text!("{months} months are out of range: 1 to {most}", months = value.months, most = MOST_MONTHS);
+            self.errors.push(at.error(reason));
+        }
+        for finding in value.findings.iter().filter(|finding| !self.findings.contains(finding.as_str())) {
+            let reason = text!("looks for the unknown finding `{name}`", name = finding);
+            self.errors.push(at.error_at(finding, reason));
+        }
+        for answer in value.answers.iter().filter(|answer| !self.answers.contains(*answer)) {
+            self.errors.push(at.error_at(answer, text!("looks for the unknown answer `{name}`", name = answer)));
+        }
+        for place in value.places.iter().filter(|place| place.to_lowercase() != **place) {
+            self.errors.push(at.error_at(place, text!("`{place}` is not in small letters", place = place)));
+        }
     }
 
     fn proof(&mut self, Row { value, at }: &Row<ProofRule>) {

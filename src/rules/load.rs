@@ -1,7 +1,7 @@
 //! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
 //!
-//! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[proof]]` and `[[kind]]`. In
-//! the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
+//! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[proof]]`, `[[kind]]` and
+//! `[[inspection]]`. In the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
 //! with its mentions in `after`, `proven_by` and `voids`. A finding that answers still raise cannot be taken away.
 //! `connectors.toml` holds connectors alone, and is read as [`Connectors::load`] says.
@@ -16,7 +16,7 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 
 use super::table_error::At;
 use super::{
-    Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule,
+    Connectors, FindingRule, InspectionRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule,
 };
 use super::{check, connectors, lookup, order};
 use crate::record::Word;
@@ -49,6 +49,7 @@ const SHIPPED: &[(&str, &str)] = &[
     ("work/cases.toml", include_str!("../../resources/rules/work/cases.toml")),
     ("work/peripherals.toml", include_str!("../../resources/rules/work/peripherals.toml")),
     ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
+    ("inspections.toml", include_str!("../../resources/rules/inspections.toml")),
     (CONNECTORS, connectors::SHIPPED),
 ];
 
@@ -68,6 +69,7 @@ pub(super) struct Tables {
     pub sittings: Vec<Row<Sitting>>,
     pub proofs: Vec<Row<ProofRule>>,
     pub kinds: Vec<Row<KindRule>>,
+    pub inspections: Vec<Row<InspectionRule>>,
 }
 
 /// A kind of row: the table it stands in and what names it.
@@ -93,6 +95,7 @@ table_rows! {
     WorkRule "work" work;
     Sitting "sitting" sittings;
     ProofRule "proof" proofs;
+    InspectionRule "inspection" inspections;
 }
 
 impl TableRow for KindRule {
@@ -200,6 +203,7 @@ impl Layer {
                 Sitting::TABLE => self.rows::<Sitting>(&at, rows, errors),
                 ProofRule::TABLE => self.rows::<ProofRule>(&at, rows, errors),
                 KindRule::TABLE => self.rows::<KindRule>(&at, rows, errors),
+                InspectionRule::TABLE => self.rows::<InspectionRule>(&at, rows, errors),
                 other => errors.push(at.error(text!("there is no table `{table}`", table = other))),
             }
         }
@@ -235,6 +239,7 @@ impl Layer {
         lay_rows::<Sitting>(&mut self, base, errors);
         let proofs = lay_rows::<ProofRule>(&mut self, base, errors);
         lay_rows::<KindRule>(&mut self, base, errors);
+        lay_rows::<InspectionRule>(&mut self, base, errors);
         for row in &mut base.work {
             row.value.after.retain(|name| !work.contains(name));
             row.value.proven_by.retain(|name| !proofs.contains(name));

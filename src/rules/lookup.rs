@@ -32,6 +32,7 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     let sittings = shared(tables.sittings);
     let proofs = shared(tables.proofs);
     let kinds = shared(tables.kinds);
+    let inspections = shared(tables.inspections);
 
     let mut index = Index {
         questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
@@ -65,7 +66,8 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
         index.before.push(before);
     }
     let connectors = Arc::new(connectors);
-    Rules { version, questions, findings, work, sittings, proofs, kinds, connectors, index: Arc::new(index) }
+    let index = Arc::new(index);
+    Rules { version, questions, findings, work, sittings, proofs, kinds, inspections, connectors, index }
 }
 
 fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {
@@ -157,12 +159,14 @@ impl Rules {
             .proofs
             .iter()
             .flat_map(|row| [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions));
+        let inspections = self.inspections.iter().flat_map(|row| [&row.say, &row.source]);
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)
             .chain(work)
             .chain(sittings)
             .chain(proofs)
+            .chain(inspections)
             .chain(connectors)
             .map(String::as_str)
             .filter(|text| !text.is_empty())

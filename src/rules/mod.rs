@@ -1,5 +1,5 @@
 //! The trade's tables as typed, checked data: what a survey asks, what an answer raises, what work a finding calls
-//! for, which proofs a kind needs. Code holds mechanisms, tables hold the trade.
+//! for, which proofs a kind needs, what is looked at again sooner. Code holds mechanisms, tables hold the trade.
 
 mod check;
 pub mod connectors;
@@ -12,5 +12,6 @@ mod types;
 pub use connectors::{Connector, Connectors};
 pub use table_error::{TableError, TableErrors};
 pub use types::{
-    AnswerRule, FigureBound, FigureRule, FindingRule, KindRule, Paper, ProofRule, Question, Rules, Sitting, WorkRule,
+    AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, Paper, ProofRule, Question, Rules,
+    Sitting, WorkRule,
 };

@@ -21,6 +21,7 @@ pub struct Rules {
     pub sittings: Vec<Arc<Sitting>>,
     pub proofs: Vec<Arc<ProofRule>>,
     pub kinds: Vec<Arc<KindRule>>,
+    pub inspections: Vec<Arc<InspectionRule>>,
     /// Which connector takes which.
     pub connectors: Arc<Connectors>,
     pub(super) index: Arc<Index>,
@@ -196,6 +197,9 @@ pub struct Sitting {
     pub name: String,
     /// "Soldering", "Wet cleaning".
     pub say: String,
+    /// Minutes it takes to lay out the tools, and to put them away.
+    #[serde(default)]
+    pub set_up_minutes: u32,
 }
 
 /// A test that shows a part works.
@@ -238,6 +242,31 @@ pub struct KindRule {
     pub papers: Vec<Paper>,
     /// Months after which it should be looked at again.
     pub look_again_months: u32,
+}
+
+/// What makes a part be looked at again sooner than its kind is by itself. It applies to a part of its kinds that any
+/// of the rest holds for; to all of its kinds where nothing else is named.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct InspectionRule {
+    pub name: String,
+    /// Why, as a clause: "A coin cell is still in it".
+    pub say: String,
+    /// Only on these kinds; empty for all.
+    #[serde(default)]
+    pub kinds: Vec<Kind>,
+    /// Findings that are still there: open, watched or accepted.
+    #[serde(default)]
+    pub findings: Vec<String>,
+    /// Answers when last looked at, as "question/answer".
+    #[serde(default)]
+    pub answers: Vec<String>,
+    /// Words in the name of its place, or of what that stands in; small letters.
+    #[serde(default)]
+    pub places: Vec<String>,
+    /// Months after a survey.
+    pub months: u32,
+    pub source: String,
 }
 
 crate::words! {

@@ -2,12 +2,14 @@
 
 mod call;
 mod list;
+mod stock;
 mod totals;
 
 use std::sync::Arc;
 
 pub(super) use call::{Call, calls, is_behind_a_cure};
 pub use list::{of_part, undecided};
+pub use stock::Stock;
 pub use totals::{MaterialNeed, Totals, materials};
 
 use crate::record::{Competence, FindingId, Hold, Nature, PartId, WorkId, WorkState};

@@ -1,0 +1,168 @@
+//! What should be looked at again, and when; which proofs lapse, and when.
+//!
+//! A part is due so many months after its last survey as its kind's row says, or the shortest of the inspection rows
+//! that apply to it (a cell left in, a damp place); where nobody can date the survey to a day, the earliest day it may
+//! have been counts. A watched finding is due on its own date. A proof is due on the day up to which it holds.
+
+use std::sync::Arc;
+
+use chrono::{Months, NaiveDate};
+
+use super::reason::{finding_name, machine_name, part_name};
+use super::{Answers, PartAnswers, ProofStanding, Standing};
+use crate::record::{Custody, FindingId, FindingState, Given, Logbook, MachineId, PartId};
+use crate::rules::{InspectionRule, ProofRule, Rules};
+use crate::text;
+
+/// What is due.
+#[derive(Clone, Debug)]
+pub enum DueWhat {
+    /// A survey of a part: `months` after the last one by this row, or by the kind's own where there is none.
+    Survey { rule: Option<Arc<InspectionRule>>, months: u32 },
+    /// The first survey of a part.
+    FirstSurvey,
+    /// A look at a watched finding.
+    Watched { finding: FindingId },
+    /// A proof that lapses, or has.
+    Proof { rule: Arc<ProofRule> },
+}
+
+/// Something due, on a part or a machine.
+#[derive(Clone, Debug)]
+pub struct Due {
+    pub part: Option<PartId>,
+    pub machine: Option<MachineId>,
+    pub what: DueWhat,
+    /// The day by which; today for what was never done or cannot be dated.
+    pub on: NaiveDate,
+}
+
+impl Due {
+    /// What it is, by name, for the console's JSON form.
+    pub fn name(&self) -> &'static str {
+        match self.what {
+            DueWhat::Survey { .. } => "survey",
+            DueWhat::FirstSurvey => "first_survey",
+            DueWhat::Watched { .. } => "watched",
+            DueWhat::Proof { .. } => "proof",
+        }
+    }
+
+    /// As a sentence.
+    pub fn sentence(&self, logbook: &Logbook, rules: &Rules) -> String {
+        let named = match (self.part, self.machine) {
+            (Some(part), _) => part_name(logbook, part),
+            (None, Some(machine)) => machine_name(logbook, machine),
+            (None, None) => String::new(),
+        };
+        match &self.what {
+            DueWhat::Survey { rule: None, months } => {
+                text!("Look {part} over again: {months} months are up for its kind.", part = named, months = months)
+            }
+            DueWhat::Survey { rule: Some(rule), months } => text!(
+                "Look {part} over again after {months} months: {why}.",
+                part = named,
+                months = months,
+                why = lower_first(text::say(&rule.say))
+            ),
+            DueWhat::FirstSurvey => text!("Look {part} over: nobody has yet.", part = named),
+            DueWhat::Watched { finding } => text!(
+                "{part}: look at what is watched: {finding}.",
+                part = named,
+                finding = self.part.map(|part| finding_name(logbook, rules, part, *finding)).unwrap_or_default()
+            ),
+            DueWhat::Proof { rule } => {
+                text!("{part}: run again: {proof}.", part = named, proof = text::say(&rule.say))
+            }
+        }
+    }
+}
+
+fn lower_first(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
+}
+
+/// All that is due by a day, first what was due longest ago.
+pub fn due(answers: &Answers, logbook: &Logbook, rules: &Rules, by: NaiveDate) -> Vec<Due> {
+    let today = answers.today;
+    let mut due = Vec::new();
+    for part in &answers.parts {
+        let custody = part.file.custody_now();
+        if matches!(custody, Custody::GivenBack | Custody::Sold | Custody::Scrapped | Custody::LentOut) {
+            continue;
+        }
+        let id = Some(part.part);
+        let (what, on) = survey(part, logbook, rules, today);
+        due.push(Due { part: id, machine: None, what, on });
+        for finding in part.file.findings.iter().filter(|finding| finding.state() == FindingState::Watched) {
+            let again = finding.last().and_then(|look| look.again_by.span()).map_or(today, |span| span.first);
+            due.push(Due { part: id, machine: None, what: DueWhat::Watched { finding: finding.finding.id }, on: again });
+        }
+        due.extend(part.proofs.iter().filter_map(|proof| lapses(proof, today)).map(|(what, on)| Due {
+            part: id,
+            machine: None,
+            what,
+            on,
+        }));
+    }
+    for machine in &answers.machines {
+        due.extend(machine.readiness.proofs.iter().filter_map(|proof| lapses(proof, today)).map(|(what, on)| Due {
+            part: None,
+            machine: Some(machine.machine),
+            what,
+            on,
+        }));
+    }
+    due.retain(|due| due.on <= by);
+    due.sort_by_key(|due| (due.on, due.part, due.machine));
+    due
+}
+
+/// The day on which a proof that was run lapses, or lapsed.
+fn lapses(proof: &ProofStanding, today: NaiveDate) -> Option<(DueWhat, NaiveDate)> {
+    let on = match proof.standing {
+        Standing::Good { until } => until?,
+        Standing::Stale { since } => since.unwrap_or(today),
+        _ => return None,
+    };
+    Some((DueWhat::Proof { rule: Arc::clone(&proof.rule) }, on))
+}
+
+fn survey(part: &PartAnswers, logbook: &Logbook, rules: &Rules, today: NaiveDate) -> (DueWhat, NaiveDate) {
+    let Some(last) = part.file.surveys_now().next_back() else { return (DueWhat::FirstSurvey, today) };
+    let own = rules.kind(part.file.part.kind).map_or(12, |rule| rule.look_again_months);
+    let applying = rules.inspections.iter().filter(|rule| rule.months < own && applies(rule, part, logbook));
+    let (rule, months) = applying
+        .min_by_key(|rule| rule.months)
+        .map_or((None, own), |rule| (Some(Arc::clone(rule)), rule.months));
+    let on = last.looked.on.span().and_then(|span| span.first.checked_add_months(Months::new(months)));
+    (DueWhat::Survey { rule, months }, on.unwrap_or(today))
+}
+
+/// Whether an inspection row says anything of a part: by its kind, and by any of what else the row names.
+fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool {
+    let file = &part.file;
+    if !rule.kinds.is_empty() && !rule.kinds.contains(&file.part.kind) {
+        return false;
+    }
+    if rule.findings.is_empty() && rule.answers.is_empty() && rule.places.is_empty() {
+        return true;
+    }
+    let open = |name: &String| {
+        let findings = file.findings.iter().filter(|finding| finding.finding.what == *name);
+        findings.map(crate::record::FindingFile::state).any(|state| {
+            state.calls_for_work() || matches!(state, FindingState::Watched | FindingState::Accepted)
+        })
+    };
+    let answered = |answer: &String| {
+        let Some((question, name)) = answer.split_once('/') else { return false };
+        let mut answers = file.surveys_now().rev().filter_map(|survey| survey.answer(question)).map(|one| &one.given);
+        answers.find(|given| **given != Given::NotLooked).is_some_and(|given| *given == Given::Is(name.to_owned()))
+    };
+    let stands_in = || {
+        let path = file.part.place.map(|place| logbook.place_path(place).to_lowercase()).unwrap_or_default();
+        rule.places.iter().any(|word| path.split(|letter: char| !letter.is_alphanumeric()).any(|part| part == word))
+    };
+    rule.findings.iter().any(open) || rule.answers.iter().any(answered) || stands_in()
+}

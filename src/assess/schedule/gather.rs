@@ -1,0 +1,207 @@
+//! All outstanding work and lacking proofs of the machines, as pieces for one pair of hands.
+
+use std::cmp::Reverse;
+use std::collections::HashMap;
+
+use super::hands::Piece;
+use super::{DAY, Item, PROOF_HANDS_ON, Pace, Terms};
+use crate::assess::outstanding::Stock;
+use crate::assess::tonight::minutes_of;
+use crate::assess::{Answers, PartAnswers};
+use crate::record::{Competence, Hold, Logbook, PartId, WorkState};
+use crate::rules::ProofRule;
+
+/// An item before it has its place on the calendar.
+pub struct Waiting {
+    pub item: Item,
+    /// The place in the answers of the most urgent machine that it is for.
+    pub machine: usize,
+    pub part: Option<PartId>,
+    /// Hands-on minutes by the rules.
+    pub rule_minutes: f64,
+    /// The same at this logbook's pace.
+    pub minutes: f64,
+    /// The sitting whose pace it goes by; `None` for what takes as long as it takes.
+    pub sitting: Option<String>,
+    pub lacks_material: bool,
+}
+
+/// A machine with all that it needs.
+pub struct Needing {
+    /// Its place in the answers.
+    pub machine: usize,
+    /// Places among the items.
+    pub needs: Vec<usize>,
+    pub unplanned: usize,
+}
+
+pub struct Gathered {
+    pub items: Vec<Waiting>,
+    pub pieces: Vec<Piece>,
+    /// Most urgent first.
+    pub machines: Vec<Needing>,
+}
+
+/// What was gathered of one part.
+#[derive(Default)]
+struct OfPart {
+    /// All that its machines need: work but for looks, with what comes before it, and proofs.
+    needs: Vec<usize>,
+    unplanned: usize,
+}
+
+pub fn gather(answers: &Answers, logbook: &Logbook, pace: &Pace, terms: Terms, stretch: f64) -> Gathered {
+    let mut order: Vec<usize> = (0..answers.machines.len()).collect();
+    order.sort_by_key(|at| {
+        let machine = &answers.machines[*at].file.machine;
+        (machine.priority == 0, machine.priority, machine.name.to_lowercase(), machine.id)
+    });
+    let mut gathering = Gathering {
+        answers,
+        pace,
+        stretch,
+        delivery: f64::from(terms.delivery_days) * DAY,
+        stock: Stock::of(&logbook.materials),
+        gathered: Gathered { items: Vec::new(), pieces: Vec::new(), machines: Vec::new() },
+    };
+    let mut parts: HashMap<PartId, OfPart> = HashMap::new();
+    for (urgency, machine) in order.into_iter().enumerate() {
+        let mut own = Needing { machine, needs: Vec::new(), unplanned: 0 };
+        for part in &answers.machines[machine].members {
+            let of_part = parts.entry(*part).or_insert_with(|| gathering.part(*part, machine, urgency as u64));
+            own.needs.extend(&of_part.needs);
+            own.unplanned += of_part.unplanned;
+        }
+        gathering.machine_proofs(&mut own, urgency as u64);
+        gathering.gathered.machines.push(own);
+    }
+    gathering.gathered
+}
+
+struct Gathering<'a> {
+    answers: &'a Answers,
+    pace: &'a Pace,
+    /// Minutes of the calendar for one of hands.
+    stretch: f64,
+    /// Minutes of the calendar until materials come.
+    delivery: f64,
+    stock: Stock,
+    gathered: Gathered,
+}
+
+/// Urgency: the machine's first, then what it holds up, then working order.
+fn rank(urgency: u64, hold: u64, place: usize) -> u64 {
+    (urgency << 32) | (hold << 24) | (place as u64).min(0xff_ffff)
+}
+
+/// After the holds come proofs of parts, then of the machine.
+const PART_PROOF: u64 = 5;
+const MACHINE_PROOF: u64 = 6;
+/// What is for looks only comes after everything else of every machine.
+const LAST: u64 = 1 << 62;
+
+impl Gathering<'_> {
+    fn part(&mut self, part: PartId, machine: usize, urgency: u64) -> OfPart {
+        let answers = self.answers;
+        let mut of_part = OfPart::default();
+        let Ok(part_at) = answers.parts.binary_search_by(|known| known.part.cmp(&part)) else { return of_part };
+        let part = &*answers.parts[part_at];
+        if !part.file.custody_now().is_at_hand() {
+            of_part.unplanned = part.tasks.iter().filter(|task| task.hold != Hold::Looks).count();
+            of_part.unplanned += part.proofs.iter().filter(|proof| proof.is_lacking()).count();
+            return of_part;
+        }
+        let first = self.gathered.items.len();
+        for at in 0..part.tasks.len() {
+            self.task(part, part_at, at, machine, urgency, first);
+        }
+        // What readiness needs, and all that comes before it.
+        let mut needed: Vec<bool> = part.tasks.iter().map(|task| task.hold != Hold::Looks).collect();
+        for at in (0..part.tasks.len()).rev().filter(|at| part.tasks[*at].hold != Hold::Looks) {
+            part.tasks[at].waits_for.iter().for_each(|before| needed[usize::from(*before)] = true);
+        }
+        of_part.needs = (0..part.tasks.len()).filter(|at| needed[*at]).map(|at| first + at).collect();
+        let work = of_part.needs.clone();
+        for (at, proof) in part.proofs.iter().enumerate().filter(|(_, proof)| proof.is_lacking()) {
+            let item = Item::PartProof { part: part_at, proof: at };
+            let rank = rank(urgency, PART_PROOF, at);
+            let place = self.proof(item, machine, Some(part.part), &proof.rule, rank, work.clone());
+            of_part.needs.push(place);
+        }
+        of_part
+    }
+
+    fn task(&mut self, part: &PartAnswers, part_at: usize, at: usize, machine: usize, urgency: u64, first: usize) {
+        let task = &part.tasks[at];
+        let lacks_material = task.state == WorkState::Waiting || self.stock.lacking(task).next().is_some();
+        let sent_out = task.who() == Competence::SendOut;
+        let rule_minutes = if sent_out { 0.0 } else { f64::from(minutes_of(task)) };
+        let minutes = rule_minutes * self.pace.of_sitting(task.sitting()).0.mean;
+        let hold = task.hold as u64;
+        let rank = rank(urgency, hold, at) | if task.hold == Hold::Looks { LAST } else { 0 };
+        let away = if sent_out { self.delivery } else { 0.0 };
+        self.gathered.pieces.push(Piece {
+            hands: minutes * self.stretch,
+            wait: f64::from(task.wait_hours()) * 60.0 + away,
+            not_before: if lacks_material { self.delivery } else { 0.0 },
+            rank,
+            after: task.waits_for.iter().map(|before| first + usize::from(*before)).collect(),
+        });
+        self.gathered.items.push(Waiting {
+            item: Item::Work { part: part_at, task: at },
+            machine,
+            part: Some(part.part),
+            rule_minutes,
+            minutes,
+            sitting: Some(task.sitting().to_owned()),
+            lacks_material,
+        });
+    }
+
+    fn proof(
+        &mut self,
+        item: Item,
+        machine: usize,
+        part: Option<PartId>,
+        rule: &ProofRule,
+        rank: u64,
+        after: Vec<usize>,
+    ) -> usize {
+        let minutes = f64::from(rule.minutes.min(PROOF_HANDS_ON));
+        let (hands, wait) = (minutes * self.stretch, f64::from(rule.minutes) - minutes);
+        self.gathered.pieces.push(Piece { hands, wait, not_before: 0.0, rank, after });
+        self.gathered.items.push(Waiting {
+            item,
+            machine,
+            part,
+            rule_minutes: minutes,
+            minutes,
+            sitting: None,
+            lacks_material: false,
+        });
+        self.gathered.items.len() - 1
+    }
+
+    /// The machine's own proofs, after all else that it needs.
+    fn machine_proofs(&mut self, own: &mut Needing, urgency: u64) {
+        let answers = self.answers;
+        let proofs = &answers.machines[own.machine].readiness.proofs;
+        let lacking: Vec<usize> = (0..proofs.len()).filter(|at| proofs[*at].is_lacking()).collect();
+        if own.unplanned > 0 {
+            own.unplanned += lacking.len();
+            return;
+        }
+        // Each waits for the last pieces only: what those come after is done by then.
+        let mut ends: Vec<usize> = own.needs.clone();
+        let inner: std::collections::HashSet<usize> =
+            own.needs.iter().flat_map(|at| &self.gathered.pieces[*at].after).copied().collect();
+        ends.retain(|at| !inner.contains(at));
+        ends.sort_unstable_by_key(|at| Reverse(*at));
+        for at in lacking {
+            let item = Item::MachineProof { machine: own.machine, proof: at };
+            let rule = &proofs[at].rule;
+            let place = self.proof(item, own.machine, None, rule, rank(urgency, MACHINE_PROOF, at), ends.clone());
+            own.needs.push(place);
+        }
+    }
+}
