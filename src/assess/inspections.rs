@@ -97,7 +97,12 @@ pub fn due(answers: &Answers, logbook: &Logbook, rules: &Rules, by: NaiveDate) -
         due.push(Due { part: id, machine: None, what, on });
         for finding in part.file.findings.iter().filter(|finding| finding.state() == FindingState::Watched) {
             let again = finding.last().and_then(|look| look.again_by.span()).map_or(today, |span| span.first);
-            due.push(Due { part: id, machine: None, what: DueWhat::Watched { finding: finding.finding.id }, on: again });
+            due.push(Due {
+                part: id,
+                machine: None,
+                what: DueWhat::Watched { finding: finding.finding.id },
+                on: again,
+            });
         }
         due.extend(part.proofs.iter().filter_map(|proof| lapses(proof, today)).map(|(what, on)| Due {
             part: id,
@@ -133,9 +138,8 @@ fn survey(part: &PartAnswers, logbook: &Logbook, rules: &Rules, today: NaiveDate
     let Some(last) = part.file.surveys_now().next_back() else { return (DueWhat::FirstSurvey, today) };
     let own = rules.kind(part.file.part.kind).map_or(12, |rule| rule.look_again_months);
     let applying = rules.inspections.iter().filter(|rule| rule.months < own && applies(rule, part, logbook));
-    let (rule, months) = applying
-        .min_by_key(|rule| rule.months)
-        .map_or((None, own), |rule| (Some(Arc::clone(rule)), rule.months));
+    let (rule, months) =
+        applying.min_by_key(|rule| rule.months).map_or((None, own), |rule| (Some(Arc::clone(rule)), rule.months));
     let on = last.looked.on.span().and_then(|span| span.first.checked_add_months(Months::new(months)));
     (DueWhat::Survey { rule, months }, on.unwrap_or(today))
 }
@@ -151,9 +155,9 @@ fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool
     }
     let open = |name: &String| {
         let findings = file.findings.iter().filter(|finding| finding.finding.what == *name);
-        findings.map(crate::record::FindingFile::state).any(|state| {
-            state.calls_for_work() || matches!(state, FindingState::Watched | FindingState::Accepted)
-        })
+        findings
+            .map(crate::record::FindingFile::state)
+            .any(|state| state.calls_for_work() || matches!(state, FindingState::Watched | FindingState::Accepted))
     };
     let answered = |answer: &String| {
         let Some((question, name)) = answer.split_once('/') else { return false };

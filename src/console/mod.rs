@@ -4,7 +4,9 @@
 //! and the reason stands on stderr, 2 wrong usage (clap's own).
 
 mod check;
+mod due;
 mod exchange;
+mod faults;
 mod new;
 mod opened;
 mod outstanding;
@@ -13,6 +15,8 @@ mod parts;
 mod photos;
 mod read;
 mod readiness;
+mod schedule;
+mod tonight;
 mod work_out;
 
 use std::io::Write;
@@ -58,6 +62,14 @@ enum Command {
     Readiness(readiness::Readiness),
     #[command(about = text!("Take photographs of a part in, list them, or copy them out"))]
     Photos(photos::Photos),
+    #[command(about = text!("Choose the work that brings most in the hours there are"))]
+    Tonight(tonight::Tonight),
+    #[command(about = text!("Say when each machine will be ready with so many hours a week"))]
+    Schedule(schedule::Schedule),
+    #[command(about = text!("List what should be looked at or proven again, and by when"))]
+    Due(due::Due),
+    #[command(about = text!("Show faults that are looked for, who is suspected, and the next trial"))]
+    Faults(faults::Faults),
     #[command(about = text!("Write an exchange document's records into a logbook"))]
     Import(exchange::Import),
     #[command(about = text!("Write everything but picture bytes into an exchange document"))]
@@ -81,6 +93,10 @@ impl Command {
             Self::Outstanding(outstanding) => outstanding.answer(json),
             Self::Readiness(readiness) => readiness.answer(json),
             Self::Photos(photos) => photos.answer(json),
+            Self::Tonight(tonight) => tonight.answer(json),
+            Self::Schedule(schedule) => schedule.answer(json),
+            Self::Due(due) => due.answer(json),
+            Self::Faults(faults) => faults.answer(json),
             Self::Import(import) => import.answer(json),
             Self::Export(export) => export.answer(json),
             Self::Check(check) => check.answer(json),

@@ -119,3 +119,10 @@ pub struct MaterialForm {
 pub fn material_forms(needs: Vec<MaterialNeed>) -> Vec<MaterialForm> {
     needs.into_iter().map(|MaterialNeed { name, tasks, stock }| MaterialForm { name, tasks, stock }).collect()
 }
+
+/// Whole minutes of typed hours ("2.5", also with a comma), above 0 and at most `most`.
+pub fn minutes_of_hours(typed: &str, most: f64) -> Result<u32, String> {
+    let told = typed.trim().replace(',', ".").parse::<f64>().ok().filter(|hours| *hours > 0.0 && *hours <= most);
+    let minutes = told.map(|hours| (hours * 60.0).round() as u32).filter(|minutes| *minutes > 0);
+    minutes.ok_or_else(|| text!("hours are a figure above 0 and at most {most}: 2.5", most = most))
+}

@@ -16,7 +16,8 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 
 use super::table_error::At;
 use super::{
-    Connectors, FindingRule, InspectionRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors, WorkRule,
+    Connectors, FindingRule, InspectionRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors,
+    WorkRule,
 };
 use super::{check, connectors, lookup, order};
 use crate::record::Word;

@@ -16,6 +16,7 @@ mod clocks;
 mod colour;
 mod connectors;
 mod corrosion;
+mod critical_path;
 mod date_codes;
 mod drives;
 mod fuzz;

@@ -70,7 +70,7 @@ pub struct CaseAnswer {
     pub suspects: Vec<Suspect>,
     /// Share of what is no part at all, 0–1.
     pub elsewhere: f64,
-    /// Trials whose known-good part had passed no proof then.
+    /// Trials in which the symptom stayed with a part that had passed no proof then: they settle little.
     pub doubtful: Vec<TrialId>,
     /// Whether the rails' resistance to ground was measured since the case was opened.
     pub rails_measured: bool,
@@ -89,7 +89,7 @@ pub fn of_case(file: &FaultCaseFile, answers: &Answers, logbook: &Logbook, rules
     for trial in &file.trials {
         let Some(out) = trial.suspect else { continue };
         let proven = trial.known_good.is_none_or(|good| was_proven(logbook, good, trial.tried));
-        if !proven {
+        if !proven && trial.result == TrialResult::SymptomStays {
             doubtful.push(trial.id);
         }
         let (own, others) = match (trial.result, proven) {
@@ -189,8 +189,7 @@ fn rails_measured(file: &FaultCaseFile, suspects: &[&PartAnswers], answers: &Ans
     let since = |moment: Moment| !file.case.opened.is_after(moment);
     let to_ground = |reading: &Reading| since(reading.measured) && reading.quantity.contains("to ground");
     let of_part = |part: &PartFile| {
-        part.readings.iter().any(to_ground)
-            || part.proofs.iter().any(|proof| proof.test == RAILS && since(proof.run))
+        part.readings.iter().any(to_ground) || part.proofs.iter().any(|proof| proof.test == RAILS && since(proof.run))
     };
     let machine = file.case.machine.and_then(|machine| answers.machine(machine));
     suspects.iter().any(|part| of_part(&part.file))

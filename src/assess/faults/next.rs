@@ -70,10 +70,10 @@ impl Proposal {
             Self::Settle { .. } => {
                 text!("Settle the case: nearly all suspicion lies on {part}.", part = named)
             }
-            Self::LookElsewhere => text!(
-                "The parts are as good as cleared: reseat contacts and cables, look at settings and programs."
-            )
-            .to_owned(),
+            Self::LookElsewhere => {
+                text!("The parts are as good as cleared: reseat contacts and cables, look at settings and programs.")
+                    .to_owned()
+            }
         }
     }
 }
@@ -100,12 +100,7 @@ fn starts_without(kind: Kind) -> bool {
     )
 }
 
-pub(super) fn next(
-    file: &FaultCaseFile,
-    answer: &CaseAnswer,
-    answers: &Answers,
-    rules: &Rules,
-) -> Option<Proposal> {
+pub(super) fn next(file: &FaultCaseFile, answer: &CaseAnswer, answers: &Answers, rules: &Rules) -> Option<Proposal> {
     if file.case.state != CaseState::Open {
         return None;
     }
@@ -159,9 +154,8 @@ fn rails_of<'a>(suspects: impl Iterator<Item = &'a PartAnswers>, rules: &Rules) 
 /// A proven part of the same kind, here and not a suspect itself: of the same design before any other, one that no
 /// machine has fitted before one that does.
 fn known_good(of: &PartAnswers, answer: &CaseAnswer, answers: &Answers) -> Option<PartId> {
-    let is_fitted = |part: PartId| answers.machines.iter().any(|machine| {
-        machine.file.fitted().any(|fitting| fitting.part == part)
-    });
+    let is_fitted =
+        |part: PartId| answers.machines.iter().any(|machine| machine.file.fitted().any(|fitting| fitting.part == part));
     answers
         .parts
         .iter()

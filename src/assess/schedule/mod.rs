@@ -19,7 +19,7 @@ pub mod pace;
 
 use chrono::{Duration, NaiveDate};
 
-pub use hands::Held;
+pub use hands::{Held, Slot};
 pub use pace::{Pace, PaceSource, Spread};
 
 use super::{Answers, Reason};
@@ -64,17 +64,18 @@ pub struct Planned {
     pub machine: MachineId,
     /// The part that it is on; `None` for a test of a whole machine.
     pub part: Option<PartId>,
-    /// Hands-on minutes at this logbook's pace.
+    /// Hands-on minutes by the rules.
+    pub rule_minutes: f64,
+    /// The same at this logbook's pace.
     pub minutes: f64,
+    /// From its start to its end, in minutes of the calendar from the first minute of today on; what its start hangs
+    /// on is a place among the planned.
+    pub slot: Slot,
     pub start: NaiveDate,
-    /// The day on which it leaves the hands.
-    pub hands_free: NaiveDate,
     /// The day on which it is over, waits included.
     pub over: NaiveDate,
     /// Places among the planned that it comes after.
     pub after: Vec<usize>,
-    /// What its start hangs on.
-    pub held: Held,
     /// Whether it waits for materials.
     pub lacks_material: bool,
 }
@@ -89,12 +90,16 @@ pub struct MachinePlan {
     pub critical: Vec<usize>,
     /// When it would be ready, were it alone and had all hands at once: no date before it can be kept.
     pub alone: NaiveDate,
+    /// The same in days from the first minute of today on.
+    pub alone_days: f64,
     /// The expected day of the last work and proof known today; `None` where some of it cannot be planned.
     pub ready: Option<NaiveDate>,
     /// With nine chances of ten not before this day.
     pub early: Option<NaiveDate>,
     /// With nine chances of ten not after this day.
     pub late: Option<NaiveDate>,
+    /// Standard deviation of the expected day, in days.
+    pub deviation_days: f64,
     /// Pieces that cannot be planned: on parts that are not here, and what comes after them.
     pub unplanned: usize,
     /// Reasons that hold its gates and are neither work nor proof.
@@ -141,12 +146,12 @@ pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Term
                 item: item.item.clone(),
                 machine: answers.machines[item.machine].machine,
                 part: item.part,
+                rule_minutes: item.rule_minutes,
                 minutes: item.minutes,
+                slot: Slot { held: held(slot.held), ..slot },
                 start: day(slot.start),
-                hands_free: day(slot.hands_free),
                 over: day(slot.over),
                 after: gathered.pieces[*at].after.iter().map(|first| place[*first]).collect(),
-                held: held(slot.held),
                 lacks_material: item.lacks_material,
             }
         })
@@ -172,16 +177,19 @@ pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Term
         });
         let over = last.map_or(0.0, |last| slots[taken[last]].over);
         // Hands that are late delay all that the last piece waited for, up to it.
-        let deviation = last.map_or(0.0, |last| deviations[last]) * stretch * Z_80;
+        let deviation = last.map_or(0.0, |last| deviations[last]) * stretch;
+        let span = deviation * Z_80;
         let (critical, alone) = critical(&needs, &taken, &gathered.pieces);
         let is_whole = own.unplanned == 0;
         MachinePlan {
             machine: answers.machines[own.machine].machine,
             critical,
             alone: day(alone),
+            alone_days: alone / DAY,
+            deviation_days: deviation / DAY,
             ready: is_whole.then(|| day(over)),
-            early: is_whole.then(|| day((over - deviation).max(0.0))),
-            late: is_whole.then(|| day(over + deviation)),
+            early: is_whole.then(|| day((over - span).max(0.0))),
+            late: is_whole.then(|| day(over + span)),
             needs,
             unplanned: own.unplanned,
             beside: beside(&answers.machines[own.machine].readiness),

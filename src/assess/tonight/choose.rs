@@ -5,10 +5,12 @@
 //! worth something, and comes after all that holds it. Everything is then one problem: of the sets that hold with each
 //! piece all it comes after, and fit the time, the one of the greatest worth.
 //!
-//! The bound is Lagrange's: minutes get a price, and what the pieces are then worth together is a largest closure,
+//! Set-ups are decided first: once all are, parts do not depend on each other any more, and what is left is a knapsack
+//! (see `finish`). The bound is Lagrange's: minutes get a price, and what the pieces are then worth together is a largest closure,
 //! found exactly as a least cut. The price is found in whole numbers, so a bound is never off by rounding.
 
 use super::closure::Closure;
+use super::finish::{Rest, finish};
 
 /// Something that can be chosen.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -62,6 +64,10 @@ struct Search<'a> {
     pieces: &'a [Piece],
     /// What comes after each piece.
     before: Vec<Vec<usize>>,
+    /// All pieces that can be chosen, each after those that it comes after.
+    order: Vec<usize>,
+    /// Pieces that are worth nothing and come after nothing, but before others: set-ups.
+    hubs: Vec<usize>,
     minutes: i64,
     patience: u64,
     marks: Vec<Mark>,
@@ -79,11 +85,18 @@ struct Set {
     worth: i64,
 }
 
-/// What is known of a node: nothing in it is worth more than `bound`, and where that is better than the best, a piece
-/// to decide on.
+/// What is known of a node: nothing in it is worth more than `bound`; and, where not all fits, the two sets that are
+/// worth the same at the price of a minute, one within the time and one over it.
 struct Relaxed {
     bound: i64,
-    branch: Option<usize>,
+    split: Option<Split>,
+}
+
+struct Split {
+    fits: Vec<usize>,
+    over: Vec<usize>,
+    /// Worth for minutes.
+    price: (i64, i64),
 }
 
 impl<'a> Search<'a> {
@@ -96,7 +109,11 @@ impl<'a> Search<'a> {
         }
         let mut search = Self {
             pieces,
+            hubs: (0..pieces.len())
+                .filter(|at| pieces[*at].worth == 0 && pieces[*at].after.is_empty() && !before[*at].is_empty())
+                .collect(),
             before,
+            order: Vec::new(),
             minutes: i64::from(minutes),
             patience,
             marks: vec![Mark::Free; pieces.len()],
@@ -125,12 +142,14 @@ impl<'a> Search<'a> {
         for at in (0..self.pieces.len()).filter(|at| missing[*at] > 0) {
             self.marks[at] = Mark::Out;
         }
-        for at in ready {
+        for at in &ready {
+            let at = *at;
             if self.marks[at] == Mark::Free && self.lacking(at).minutes > self.minutes {
                 let mut log = Vec::new();
                 self.leave_out(at, &mut log);
             }
         }
+        self.order = ready;
     }
 
     /// A free piece with all free pieces that it comes after.
@@ -168,22 +187,23 @@ impl<'a> Search<'a> {
     }
 
     fn run(&mut self) {
-        let root = self.relax(Set::default());
+        let root = self.relax(&Set::default());
         self.open_bound = 0;
-        self.descend(root, Set::default(), 0);
+        self.descend(root, Set::default());
     }
 
     /// Decides piece after piece, the more promising way first.
-    fn descend(&mut self, node: Relaxed, inside: Set, depth: usize) {
-        let Relaxed { bound, branch: Some(branch) } = node else { return };
+    fn descend(&mut self, node: Relaxed, inside: Set) {
+        let Relaxed { bound, split: Some(split) } = node else { return };
         if bound <= self.best_worth {
             return;
         }
-        if self.patience == 0 || depth > self.pieces.len() {
+        if self.patience == 0 {
             self.open_bound = self.open_bound.max(bound);
             return;
         }
-        for take in [true, false] {
+        let Some((branch, take_first)) = self.branch(&split, &inside) else { return };
+        for take in [take_first, !take_first] {
             let mut log = Vec::new();
             let mut inside = inside.clone();
             if take {
@@ -195,8 +215,8 @@ impl<'a> Search<'a> {
                 self.leave_out(branch, &mut log);
             }
             if inside.minutes <= self.minutes && bound > self.best_worth {
-                let child = self.relax(inside.clone());
-                self.descend(Relaxed { bound: child.bound.min(bound), ..child }, inside, depth + 1);
+                let child = self.relax(&inside);
+                self.descend(Relaxed { bound: child.bound.min(bound), ..child }, inside);
             }
             for at in log {
                 self.marks[at] = Mark::Free;
@@ -204,8 +224,36 @@ impl<'a> Search<'a> {
         }
     }
 
+    /// The piece to decide next, and whether taking it is the more promising; `None` where the node was finished.
+    fn branch(&mut self, split: &Split, inside: &Set) -> Option<(usize, bool)> {
+        let between = |at: &usize| split.over.contains(at) && !split.fits.contains(at);
+        let free: Vec<usize> = self.hubs.iter().copied().filter(|at| self.marks[*at] == Mark::Free).collect();
+        let hub = free.iter().find(|at| between(at)).or_else(|| free.iter().find(|at| split.fits.contains(at)));
+        if let Some(hub) = hub.or(free.first()) {
+            return Some((*hub, split.over.contains(hub)));
+        }
+        let room = self.minutes - inside.minutes;
+        let free: Vec<usize> = self.order.iter().copied().filter(|at| self.marks[*at] == Mark::Free).collect();
+        self.patience = self.patience.saturating_sub(free.len() as u64 * 4 + room as u64);
+        let beats = self.best_worth - inside.worth;
+        let group = match finish(&Rest { pieces: self.pieces, free: &free, room, price: split.price, beats }) {
+            Ok(better) => {
+                if let Some(members) = better {
+                    let worth = members.iter().map(|at| i64::from(self.pieces[*at].worth)).sum();
+                    self.note(inside, &Set { members, minutes: 0, worth });
+                }
+                return None;
+            }
+            Err(group) => group,
+        };
+        // A group with too many sets falls apart soonest without what takes no time but ties parts together.
+        let promising = |at: usize| split.over.contains(&at);
+        let weight = |at: &usize| (self.pieces[*at].after.len() + self.before[*at].len(), usize::MAX - at);
+        group.into_iter().max_by_key(weight).map(|at| (at, promising(at)))
+    }
+
     /// The bound of what can be made of a node, and better choices met on the way.
-    fn relax(&mut self, inside: Set) -> Relaxed {
+    fn relax(&mut self, inside: &Set) -> Relaxed {
         let room = self.minutes - inside.minutes;
         let mut free: Vec<usize> = (0..self.pieces.len()).filter(|at| self.marks[*at] == Mark::Free).collect();
         // What no longer fits by itself is of no use in this node; what comes after it does not fit either.
@@ -221,8 +269,8 @@ impl<'a> Search<'a> {
         let mut over = sum(closure.best(|piece| i64::from(piece.worth)), self.pieces);
         if over.minutes <= room {
             // All that is worth anything fits.
-            self.note(&inside, &over);
-            return Relaxed { bound: inside.worth + over.worth, branch: None };
+            self.note(inside, &over);
+            return Relaxed { bound: inside.worth + over.worth, split: None };
         }
         loop {
             // The price of a minute at which both sets are worth the same, as a fraction.
@@ -233,11 +281,10 @@ impl<'a> Search<'a> {
             let at_price = |set: &Set| set.worth * run - set.minutes * rise;
             if at_price(&set) <= at_price(&fits) {
                 let bound = inside.worth + fits.worth + (room - fits.minutes) * rise / run;
-                let branch = over.members.iter().copied().filter(|at| !fits.members.contains(at));
-                let branch = branch.max_by_key(|at| (self.pieces[*at].minutes, self.before[*at].len(), usize::MAX - at));
+                let members = fits.members.clone();
                 let filled = self.filled(fits, room, &free);
-                self.note(&inside, &filled);
-                return Relaxed { bound, branch };
+                self.note(inside, &filled);
+                return Relaxed { bound, split: Some(Split { fits: members, over: over.members, price: (rise, run) }) };
             }
             if set.minutes <= room {
                 fits = set;

@@ -90,7 +90,10 @@ impl<'a> Closure<'a> {
             while self.push(source, ALL) > 0 {}
         }
         // What is still reached from the source.
-        (0..self.members.len()).filter(|vertex| self.level[*vertex] != NONE).map(|vertex| self.members[vertex]).collect()
+        (0..self.members.len())
+            .filter(|vertex| self.level[*vertex] != NONE)
+            .map(|vertex| self.members[vertex])
+            .collect()
     }
 
     /// Levels from the source over arcs that have something left; whether the sink is reached.

@@ -13,6 +13,7 @@
 
 mod choose;
 mod closure;
+mod finish;
 mod gather;
 mod order;
 mod why;

@@ -78,12 +78,7 @@ impl Why {
 }
 
 /// Reasons for each chosen piece of work, by its place among the items.
-pub fn reasons(
-    answers: &Answers,
-    items: &[Item],
-    problem: &[Piece],
-    chosen: &[bool],
-) -> HashMap<usize, Vec<Why>> {
+pub fn reasons(answers: &Answers, items: &[Item], problem: &[Piece], chosen: &[bool]) -> HashMap<usize, Vec<Why>> {
     let urgency = urgency(answers);
     let mut reasons: HashMap<usize, Vec<Why>> = HashMap::new();
     let mut first_of: HashMap<usize, usize> = HashMap::new();

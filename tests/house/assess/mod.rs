@@ -2,11 +2,16 @@
 
 mod answers;
 mod capacitors;
+mod choice;
+mod faults;
 mod findings;
 mod fit;
+mod inspections;
 mod making;
 mod outstanding;
 mod power;
 mod proofs;
 mod readiness;
+mod schedule;
 mod support;
+mod tonight;

@@ -1,0 +1,77 @@
+//! The best choice for an evening, against going through every set there is.
+
+use benchwright::assess::tonight::{PATIENCE, Piece, choose};
+
+/// The next of a row of numbers that look like chance and are the same in every run.
+struct Chance(u64);
+
+impl Chance {
+    fn below(&mut self, bound: usize) -> usize {
+        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        (self.0 >> 33) as usize % bound
+    }
+}
+
+/// Set-ups first, then pieces of which some come after others, then a gate over some of them.
+fn evening(chance: &mut Chance, pieces: usize) -> Vec<Piece> {
+    let set_ups = 1 + chance.below(3);
+    let mut problem: Vec<Piece> =
+        (0..set_ups).map(|_| Piece { minutes: chance.below(16) as u32, ..Piece::default() }).collect();
+    while problem.len() < pieces {
+        let at = problem.len();
+        let mut after = vec![chance.below(set_ups)];
+        if at > set_ups && chance.below(2) == 0 {
+            after.push(set_ups + chance.below(at - set_ups));
+        }
+        problem.push(Piece { minutes: 1 + chance.below(40) as u32, worth: 1 + chance.below(64) as u32, after });
+    }
+    let held: Vec<usize> = (set_ups..pieces).filter(|_| chance.below(3) == 0).collect();
+    if !held.is_empty() {
+        problem.push(Piece { minutes: 0, worth: 8 * (1 + chance.below(4) as u32), after: held });
+    }
+    problem
+}
+
+/// Minutes and worth of a set, where it holds with each piece all that it comes after.
+fn worth_of(problem: &[Piece], is_in: impl Fn(usize) -> bool) -> Option<(u32, u64)> {
+    let members: Vec<usize> = (0..problem.len()).filter(|at| is_in(*at)).collect();
+    let whole = members.iter().all(|at| problem[*at].after.iter().all(|first| is_in(*first)));
+    let minutes = members.iter().map(|at| problem[*at].minutes).sum();
+    whole.then(|| (minutes, members.iter().map(|at| u64::from(problem[*at].worth)).sum()))
+}
+
+#[test]
+fn no_set_is_worth_more_than_the_choice() {
+    let mut chance = Chance(1959);
+    for case in 0..400 {
+        let pieces = 6 + chance.below(8);
+        let problem = evening(&mut chance, pieces);
+        let minutes = 20 + chance.below(160) as u32;
+        let sets = (0_u32..1 << problem.len()).filter_map(|mask| worth_of(&problem, |at| mask & (1 << at) != 0));
+        let best = sets.filter(|(took, _)| *took <= minutes).map(|(_, worth)| worth).max().unwrap();
+
+        let choice = choose(&problem, minutes, PATIENCE);
+        assert_eq!((choice.worth, choice.bound), (best, best), "case {case}");
+        let told = worth_of(&problem, |at| choice.chosen.contains(&at));
+        assert_eq!(told, Some((choice.minutes, choice.worth)), "case {case}");
+        assert!(choice.minutes <= minutes, "case {case}");
+
+        let hasty = choose(&problem, minutes, 0);
+        assert!(hasty.worth <= best && best <= hasty.bound, "case {case}: {} to {}", hasty.worth, hasty.bound);
+        assert!(worth_of(&problem, |at| hasty.chosen.contains(&at)).is_some_and(|(took, _)| took <= minutes));
+    }
+}
+
+#[test]
+fn pieces_in_a_circle_or_after_what_is_not_there_are_never_chosen() {
+    let piece = |after: Vec<usize>| Piece { minutes: 5, worth: 10, after };
+    let problem = [piece(vec![1]), piece(vec![0]), piece(vec![0]), piece(vec![9]), piece(vec![])];
+    assert_eq!(choose(&problem, 600, PATIENCE).chosen, [4]);
+}
+
+#[test]
+fn no_time_and_no_work_choose_nothing() {
+    assert!(choose(&[], 600, PATIENCE).chosen.is_empty());
+    let none = choose(&[Piece { minutes: 5, worth: 10, after: vec![] }], 0, PATIENCE);
+    assert!(none.chosen.is_empty() && none.is_best());
+}
