@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod answers;
+mod evenings;
 mod figures;
 mod invented;
 mod logbooks;

@@ -12,12 +12,12 @@ use tempfile::TempDir;
 
 use crate::{benchwright as run, json, text};
 
-fn today() -> NaiveDate {
+pub fn today() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 11, 24).unwrap()
 }
 
 /// The sample without the time that drawing takes; the folder must outlive the store.
-fn made(on: NaiveDate) -> (TempDir, Store) {
+pub fn made(on: NaiveDate) -> (TempDir, Store) {
     let folder = tempfile::tempdir().unwrap();
     let store =
         sample::create(&folder.path().join("w.logbook"), on, |subject| subject.title.clone().into_bytes()).unwrap();

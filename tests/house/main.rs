@@ -4,6 +4,8 @@
 mod assess;
 mod capacitor_phrases;
 mod catalogue;
+#[path = "../support/chance.rs"]
+mod chance;
 mod floors;
 mod lives;
 #[path = "../support/records.rs"]

@@ -159,12 +159,16 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         for seed in range(1, LOGBOOKS + 1):
             logbook = f"{folder}/{seed}"
-            run(program, "new", logbook, "--invent", str(2 + seed * 2), "--seed", str(seed))
+            run(program, "new", logbook, "--invent", str(3 + seed), "--seed", str(seed))
             for hours in HOURS:
                 weighed += check_tonight(program, logbook, hours)
                 cases += 1
         sample, large = f"{folder}/sample", f"{folder}/large"
         run(program, "new", sample, "--sample")
+        # Here gates can open.
+        for hours in HOURS:
+            weighed += check_tonight(program, sample, hours)
+            cases += 1
         run(program, "new", large, "--invent", "500", "--seed", "59")
         for logbook, hours in ((sample, 6), (sample, 1.5), (large, 6), (large, 20)):
             machines += check_schedule(program, logbook, hours)

@@ -2,15 +2,7 @@
 
 use benchwright::assess::tonight::{PATIENCE, Piece, choose};
 
-/// The next of a row of numbers that look like chance and are the same in every run.
-struct Chance(u64);
-
-impl Chance {
-    fn below(&mut self, bound: usize) -> usize {
-        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 33) as usize % bound
-    }
-}
+use crate::chance::Chance;
 
 /// Set-ups first, then pieces of which some come after others, then a gate over some of them.
 fn evening(chance: &mut Chance, pieces: usize) -> Vec<Piece> {

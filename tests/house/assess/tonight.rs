@@ -67,23 +67,28 @@ fn of_two_alike_the_more_urgent_machines_goes_first() {
     assert_eq!(choose(&logbook(boards, vec![], machines), 5, false).1, ["0001 fit-cell"]);
 }
 
-/// Two pieces of ready work that open the gate outdo one of the same time that holds fitting.
+/// The board's post holds fitting: 4 for that, times 2 for a machine without priority. Where the post is all that holds
+/// the machine at its gate, opening it counts 8 times 2 more, and outdoes a shelf board's 8 for power.
 #[test]
 fn work_that_opens_a_gate_is_worth_more() {
-    let sound = ["cell", "capacitors", "smoke-film"].map(|question| (question, "sound"));
-    let mut own = board(1, "0001", "flat-cell", Severity::Slight);
-    let surveyed = survey(70, &own, at("2026-01-04", 4), &sound);
-    own.surveys.push(surveyed);
-    let other = board(2, "0002", "post-lost", Severity::Plain);
+    let mut own = board(1, "0001", "post-lost", Severity::Plain);
+    own.part.design = Some(id(70));
+    let shelf = board(2, "0002", "residue", Severity::Plain);
     let mut orla = machine(20, "Orla", ("1995", "1997"), &[(30, Kind::Mainboard)]);
     fit(&mut orla, 40, 30, 1, at("2026-02-01", 20));
-    let logbook = logbook(vec![own, other], vec![], vec![orla]);
-    let rules = rules();
-    let answers = Answers::of(&logbook, &rules, day("2026-06-01"));
-    let at = answers.machines[0].readiness.at;
-    let plan = choose(&logbook, 5, false).0;
-    let opens = plan.chosen[0].why.iter().any(|why| matches!(why, Why::OpensGate { .. }));
-    assert_eq!(opens, at == Gate::WorkDone, "the machine stands at {at:?}");
+    let known = design(70, Kind::Mainboard, ("1995", "1996"), &[(Side::Offers, "isa-16", 2)]);
+    let opens = Why::OpensGate { machine: id(20), gate: Gate::PartsFit };
+
+    let alone = logbook(vec![own.clone(), shelf.clone()], vec![known], vec![orla.clone()]);
+    let (plan, names) = choose(&alone, 30, false);
+    assert_eq!((names, plan.worth), (vec!["0001 find-post".to_owned()], 24));
+    assert!(plan.chosen[0].why.contains(&opens));
+
+    // Nobody knows what the board plugs into: the post is not all that holds the machine.
+    own.part.design = None;
+    let (plan, _) = choose(&logbook(vec![own, shelf], vec![], vec![orla]), 30, false);
+    assert_eq!(plan.worth, 8);
+    assert!(plan.chosen.iter().all(|chosen| !chosen.why.contains(&opens)));
 }
 
 #[test]
