@@ -3,12 +3,14 @@
 use benchwright::assess::schedule::network::{Activity, Circle, network};
 use benchwright::assess::schedule::pace::{Spread, Z_80};
 
+/// Name, hours, what it comes after; earliest start and finish, latest start and finish; slack.
+type Row = (&'static str, f64, &'static [&'static str], [f64; 4], f64);
+
 /// "Example 1: Draw the network for the events in Table 1" (studylib.net 8378728): durations and predecessors of its
 /// table 1, and all times and slacks of its table 2. *seen*
 #[test]
 fn the_worked_example_of_seven_activities_has_its_published_times() {
-    // (name, hours, after, earliest start and finish, latest start and finish, slack)
-    let table: [(&str, f64, &[&str], [f64; 4], f64); 7] = [
+    let table: [Row; 7] = [
         ("A", 6.0, &[], [0.0, 6.0, 0.0, 6.0], 0.0),
         ("B", 2.0, &["A"], [6.0, 8.0, 6.0, 8.0], 0.0),
         ("C", 2.0, &["A"], [6.0, 8.0, 7.0, 9.0], 1.0),
@@ -18,11 +20,7 @@ fn the_worked_example_of_seven_activities_has_its_published_times() {
         ("G", 1.0, &["E"], [15.0, 16.0, 15.0, 16.0], 0.0),
     ];
     let place = |name: &&str| table.iter().position(|row| row.0 == *name).unwrap();
-    let activity = |row: &(&str, f64, &[&str], [f64; 4], f64)| Activity {
-        duration: row.1,
-        wait: 0.0,
-        after: row.2.iter().map(place).collect(),
-    };
+    let activity = |row: &Row| Activity { duration: row.1, wait: 0.0, after: row.2.iter().map(place).collect() };
     let activities: Vec<Activity> = table.iter().map(activity).collect();
     let network = network(&activities).unwrap();
     for (row, times) in table.iter().zip(&network.times) {
