@@ -162,7 +162,7 @@ fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool
     let answered = |answer: &String| {
         let Some((question, name)) = answer.split_once('/') else { return false };
         let mut answers = file.surveys_now().rev().filter_map(|survey| survey.answer(question)).map(|one| &one.given);
-        answers.find(|given| **given != Given::NotLooked).is_some_and(|given| *given == Given::Is(name.to_owned()))
+        answers.find(|given| **given != Given::NotLooked).is_some_and(|given| *given == Given::Is(name.into()))
     };
     let stands_in = || {
         let path = file.part.place.map(|place| logbook.place_path(place).to_lowercase()).unwrap_or_default();

@@ -4,8 +4,8 @@ use chrono::NaiveDate;
 use uuid::Uuid;
 
 use crate::record::{
-    CaseState, Change, FaultCaseFile, Finding, FindingSource, FindingState, Hold, Id, Look, Moment, Nature, PartFile,
-    Severity, When, Work, WorkState,
+    CaseState, Change, FaultCaseFile, Finding, FindingSource, FindingState, Hold, Id, Look, Moment, Name, Nature,
+    PartFile, Severity, When, Work, WorkState,
 };
 use crate::rules::Rules;
 use crate::text;
@@ -39,10 +39,10 @@ pub fn found(
     let finding = Finding {
         id: Id::from_uuid(ids()),
         part: part.part.id,
-        what: found.what.to_owned(),
+        what: Name::from(found.what),
         place_on_part: found.place_on_part.to_owned(),
         source: FindingSource::Hand,
-        question: String::new(),
+        question: Name::default(),
         note: found.outcome.to_owned(),
     };
     let id = finding.id;
