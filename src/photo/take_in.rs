@@ -50,6 +50,7 @@ impl TakenIn {
             taken: self.shot.taken.map_or(When::Unknown, TakenAt::day),
             view,
             caption: String::new(),
+            is_map: false,
         }
     }
 }

@@ -25,6 +25,7 @@ mod material;
 mod name;
 mod part;
 mod part_file;
+mod photo_mark;
 mod picture;
 mod place;
 mod proof;
@@ -62,9 +63,8 @@ pub use material::{Material, MaterialId};
 pub use name::Name;
 pub use part::{Originality, Part, PartId};
 pub use part_file::PartFile;
-pub use picture::{
-    Attachment, AttachmentId, AttachmentKind, Photo, PhotoFile, PhotoId, PhotoMark, PhotoMarkId, PhotoView,
-};
+pub use photo_mark::{MarkUse, PhotoMark, PhotoMarkId};
+pub use picture::{Attachment, AttachmentId, AttachmentKind, Photo, PhotoFile, PhotoId, PhotoView};
 pub use place::{Place, PlaceId};
 pub use proof::{Proof, ProofId, ProofResult};
 pub use reading::{Reading, ReadingId, Setting, SettingId};

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{CapacitorId, FindingId, Id, LotId, MachineId, MarkingId, Moment, PartId, When, WorkId};
+use super::{Id, LotId, MachineId, Moment, PartId, PhotoMark, When};
 
 /// The key of a [`Photo`].
 pub type PhotoId = Id<Photo>;
@@ -38,24 +38,9 @@ pub struct Photo {
     pub taken: When,
     pub view: PhotoView,
     pub caption: String,
-}
-
-/// The key of a [`PhotoMark`].
-pub type PhotoMarkId = Id<PhotoMark>;
-
-/// A place on a photograph, tied to what it shows there.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct PhotoMark {
-    pub id: PhotoMarkId,
-    pub photo: PhotoId,
-    /// Points as shares of the picture's width and height (0–1); one is a pin, three or more an outline.
-    pub points: Vec<[f32; 2]>,
-    pub finding: Option<FindingId>,
-    pub capacitor: Option<CapacitorId>,
-    pub marking: Option<MarkingId>,
-    pub work: Option<WorkId>,
-    pub note: String,
+    /// Whether it is a map of the part: the picture on which its places are shown; front and back may both be one.
+    #[serde(default)]
+    pub is_map: bool,
 }
 
 /// A photograph with its marks.

@@ -5,6 +5,7 @@ use rusqlite::{Connection, OptionalExtension as _};
 
 use super::describe::describe_entry;
 use super::error::StoreError;
+use super::marks;
 use super::refusal::Refusal;
 use super::row::Shape;
 use super::rows::{Table, values_of};
@@ -19,12 +20,14 @@ const FROM_ONE: (f64, f64, &str) = (1.0, 10_000.0, "1 to 10000");
 
 /// Least and greatest value of a column, and how a message says so.
 fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
-    use EntryKind::{Attachment, Capacitor, CapacitorLook, DesignConnector, Look, Material, Photo, Role};
+    use EntryKind::{Attachment, Capacitor, CapacitorLook, DesignConnector, Look, Material, Photo, PhotoMark, Role};
     match (kind, column) {
         (DesignConnector | Role, "count") => FROM_ONE,
-        (Look, "share_percent") => (0.0, 100.0, "0 to 100"),
+        (PhotoMark, "red" | "green" | "blue") => (0.0, 1.0, "0 to 1"),
+        (Look, "share_percent") | (PhotoMark, "clipped_percent") => (0.0, 100.0, "0 to 100"),
         (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
-        (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
+        (PhotoMark, "length_mm" | "breadth_mm")
+        | (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
         (Capacitor, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
         (Photo, "width_px" | "height_px") => (0.0, 1e6, "0 to 1000000"),
         (Attachment, "bytes") => (0.0, 1e15, "0 to 1000000000000000"),
@@ -127,13 +130,7 @@ fn check_meaning(connection: &Connection, entry: &Entry, at: impl Fn() -> String
             one_of(&[one.part.is_some(), one.machine.is_some(), one.lot.is_some()], "part, machine, lot", &at)?;
             content(&one.content, &at)?;
         }
-        Entry::PhotoMark(mark) => {
-            let stray = mark.points.iter().flatten().find(|share| !(0.0..=1.0).contains(*share));
-            if let Some(share) = stray {
-                let (value, bounds) = (share.to_string(), "shares of the picture, 0 to 1");
-                return Err(Refusal::Figure { at: at(), field: "points".into(), value, bounds }.into());
-            }
-        }
+        Entry::PhotoMark(mark) => marks::check(mark, &at)?,
         Entry::Survey(survey) => {
             for answer in &survey.answers {
                 if answer.figure.is_some_and(|figure| figure.is_nan() || figure.abs() > GREATEST) {

@@ -6,8 +6,8 @@ use serde_json::{Map, Value as Json};
 use uuid::Uuid;
 
 use super::error::StoreError;
-use super::row::Shape;
-use super::rows::{Table, image_of};
+use super::row::{Column, Shape};
+use super::rows::{Table, image_of, upsert};
 use crate::record::{Entry, EntryKind, Word as _};
 
 /// A row's image: its columns by name.
@@ -105,8 +105,12 @@ pub fn reverse(connection: &Connection, change: u64) -> Result<(), StoreError> {
                 connection.prepare_cached(&table.delete)?.execute([touch.key.as_bytes()])?;
             }
             Some(image) => {
-                let values = table.columns.iter().map(|column| value(image.get(&column.name), column.shape));
-                connection.prepare_cached(&table.upsert)?.execute(rusqlite::params_from_iter(values))?;
+                // An image of an older form lacks the columns that came later: they keep what the form gave them.
+                let told: Vec<&Column> =
+                    table.columns.iter().filter(|column| image.contains_key(&column.name)).collect();
+                let values = told.iter().map(|column| value(image.get(&column.name), column.shape));
+                let upsert = upsert(touch.kind, &told);
+                connection.prepare_cached(&upsert)?.execute(rusqlite::params_from_iter(values))?;
             }
         }
     }

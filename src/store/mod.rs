@@ -20,6 +20,7 @@ mod history;
 pub mod invent;
 mod load;
 mod lock;
+mod marks;
 mod own_tables;
 mod refusal;
 mod reload;

@@ -1,6 +1,6 @@
 //! Why a change is not written: what about it does not hold, and of which record.
 
-use crate::record::{CustodyAct, EntryKind, FindingState, Word as _, WorkState};
+use crate::record::{CustodyAct, EntryKind, FindingState, MarkUse, Word as _, WorkState};
 use crate::text;
 
 /// A change that does not hold; nothing of it was written. `at` names the record: "part 0042, finding …".
@@ -17,6 +17,9 @@ pub enum Refusal {
 
     #[error("{}", text!("{at}: “{field}” is {value}, but must be {bounds}", at = .at, field = .field, value = .value, bounds = .bounds))]
     Figure { at: String, field: String, value: String, bounds: &'static str },
+
+    #[error("{}", text!("{at}: a mark for “{role}” has {count} points, but needs {wanted}", at = .at, role = .role.label(), count = .count, wanted = .wanted))]
+    Points { at: String, role: MarkUse, count: usize, wanted: String },
 
     #[error("{}", text!("{at}: “{field}” holds a character that no text can carry", at = .at, field = .field))]
     BadText { at: String, field: String },

@@ -135,8 +135,8 @@ rows! {
     Trial trial { id, case, tried, configuration, step, suspect, known_good, result, note }
     CustodyEvent custody_event { id, part, happened, act, party, until, price_cents, condition, note }
     Valuation valuation { id, part, on, amount_cents, basis }
-    Photo photo { id, part, machine, lot, content, extension, width_px, height_px, added, taken, view, caption }
-    PhotoMark photo_mark { id, photo, points, finding, capacitor, marking, work, note }
+    Photo photo { id, part, machine, lot, content, extension, width_px, height_px, added, taken, view, caption, is_map }
+    PhotoMark photo_mark { id, photo, points, finding, capacitor, marking, work, note, role, length_mm, breadth_mm, red, green, blue, clipped_percent }
     Attachment attachment { id, part, machine, lot, kind, content, file_name, bytes, added, note }
 }
 
@@ -171,14 +171,9 @@ impl Table {
         let table = R::KIND.name();
         let names: Vec<String> = columns.iter().map(|column| format!("\"{}\"", column.name)).collect();
         let all = names.join(", ");
-        let updates: Vec<String> = names[1..].iter().map(|name| format!("{name} = excluded.{name}")).collect();
         Self {
             kind: R::KIND,
-            upsert: format!(
-                "INSERT INTO {table} ({all}) VALUES ({}) ON CONFLICT (id) DO UPDATE SET {}",
-                vec!["?"; names.len()].join(", "),
-                updates.join(", ")
-            ),
+            upsert: upsert(R::KIND, &columns.iter().collect::<Vec<_>>()),
             delete: format!("DELETE FROM {table} WHERE id = ?"),
             select: format!("SELECT {all} FROM {table} "),
             columns,
@@ -195,6 +190,19 @@ impl Table {
     pub fn all() -> &'static [Self] {
         &TABLES
     }
+}
+
+/// Writes these columns of a row, the key first, or replaces them in the row of the same key.
+pub fn upsert(kind: EntryKind, columns: &[&Column]) -> String {
+    let names: Vec<String> = columns.iter().map(|column| format!("\"{}\"", column.name)).collect();
+    let updates: Vec<String> = names[1..].iter().map(|name| format!("{name} = excluded.{name}")).collect();
+    format!(
+        "INSERT INTO {} ({}) VALUES ({}) ON CONFLICT (id) DO UPDATE SET {}",
+        kind.name(),
+        names.join(", "),
+        vec!["?"; names.len()].join(", "),
+        updates.join(", ")
+    )
 }
 
 fn read<R: Row>(

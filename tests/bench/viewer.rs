@@ -53,6 +53,7 @@ fn photo(store: &Store, part: usize, bytes: &[u8], [width_px, height_px]: [u32; 
         taken: When::Unknown,
         view: PhotoView::Detail,
         caption: String::new(),
+        is_map: false,
     }
 }
 

@@ -4,8 +4,8 @@ use std::collections::BTreeSet;
 
 use benchwright::record::{
     AttachmentKind, CapacitorState, CaseState, Change, CustodyAct, Dielectric, EntryKind, FindingSource, FindingState,
-    FromFactory, Hold, Kind, Mounting, Nature, Originality, PhotoView, PowerOnResult, ProofResult, Severity, Side,
-    Standing, Surface, TrialResult, Word, WorkState,
+    FromFactory, Hold, Kind, MarkUse, Mounting, Nature, Originality, PhotoView, PowerOnResult, ProofResult, Severity,
+    Side, Standing, Surface, TrialResult, Word, WorkState,
 };
 use benchwright::store::{SCHEMA, Store, StoreError};
 use proptest::prelude::*;
@@ -115,6 +115,7 @@ fn the_schema_knows_every_word() {
     holds::<FromFactory>(&schema, "from_factory_word");
     holds::<Hold>(&schema, "hold_word");
     holds::<Kind>(&schema, "kind_word");
+    holds::<MarkUse>(&schema, "mark_use_word");
     holds::<Mounting>(&schema, "mounting_word");
     holds::<Nature>(&schema, "nature_word");
     holds::<Originality>(&schema, "originality_word");
@@ -128,7 +129,7 @@ fn the_schema_knows_every_word() {
     holds::<TrialResult>(&schema, "trial_result_word");
     holds::<WorkState>(&schema, "work_state_word");
     let words = names(&schema["$defs"]).into_iter().filter(|name| name.ends_with("_word")).count();
-    assert_eq!(words, 22, "each list of words is checked here");
+    assert_eq!(words, 23, "each list of words is checked here");
 }
 
 /// What is done to a document, and where the error must be said to be.
@@ -140,7 +141,7 @@ fn a_wrong_document_is_refused_by_schema_and_import_alike_and_changes_nothing() 
     let document = exported(&store);
     let schema: Value = serde_json::from_str(SCHEMA).unwrap();
     let validator = jsonschema::validator_for(&schema).unwrap();
-    let damages: [Damage; 13] = [
+    let damages: [Damage; 17] = [
         ("format", |it| it["format"] = json!("another")),
         ("version", |it| it["version"] = json!(2)),
         ("workshop", |it| drop(it.as_object_mut().unwrap().remove("workshop"))),
@@ -153,6 +154,12 @@ fn a_wrong_document_is_refused_by_schema_and_import_alike_and_changes_nothing() 
         ("role[0]", |it| it["role"][0]["count"] = json!(0)),
         ("finding[0].note", |it| it["finding"][0]["note"] = json!(4)),
         ("look[0].looked.on", |it| it["look"][0]["looked"]["on"] = json!("1998-13")),
+        ("photo[0].is_map", |it| it["photo"][0]["is_map"] = json!("front")),
+        ("photo_mark[0].role", |it| it["photo_mark"][0]["role"] = json!("pin")),
+        ("photo_mark[0]", |it| {
+            (it["photo_mark"][0]["role"], it["photo_mark"][0]["points"]) = (json!("scale"), json!([]));
+        }),
+        ("photo_mark[0]", |it| it["photo_mark"][0]["length_mm"] = json!(-2.5)),
         ("pieces", |it| it["pieces"] = json!([])),
     ];
     for (place, damage) in damages {

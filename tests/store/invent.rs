@@ -3,10 +3,10 @@
 use benchwright::record::{
     Answer, Attachment, AttachmentKind, Capacitor, CapacitorLook, CapacitorState, CaseState, CustodyAct, CustodyEvent,
     Design, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource, FindingState, Fitting,
-    FromFactory, Given, Hold, Id, Kind, Look, Lot, Machine, Marking, Material, Moment, Mounting, Nature, Originality,
-    Part, PartId, Photo, PhotoMark, PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading,
-    Role, Setting, Severity, Side, Standing, Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work,
-    WorkState,
+    FromFactory, Given, Hold, Id, Kind, Look, Lot, Machine, MarkUse, Marking, Material, Moment, Mounting, Nature,
+    Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof,
+    ProofResult, Reading, Role, Setting, Severity, Side, Standing, Surface, Survey, Trial, TrialResult, Valuation,
+    When, Word, Work, WorkState,
 };
 
 use crate::support::{id, moment, when};
@@ -84,17 +84,9 @@ impl Chance {
             taken: self.day(),
             view: self.word::<PhotoView>(),
             caption: self.text(),
+            is_map: self.coin(),
         };
-        let mark = PhotoMark {
-            id: id(),
-            photo: photo.id,
-            finding: None,
-            capacitor: None,
-            marking: None,
-            work: None,
-            note: self.text(),
-            points: (0..self.below(4)).map(|_| [self.below(1000) as f32 / 999.0, self.below(7) as f32 / 7.0]).collect(),
-        };
+        let mark = self.mark(photo.id);
         let attachment = Attachment {
             id: id(),
             part,
@@ -108,6 +100,34 @@ impl Chance {
             note: self.text(),
         };
         vec![photo.into(), mark.into(), attachment.into()]
+    }
+
+    /// A mark of any use, with what that use needs.
+    fn mark(&mut self, photo: PhotoId) -> PhotoMark {
+        let role = self.word::<MarkUse>();
+        let (fewest, most) = role.points();
+        let points = match role {
+            MarkUse::Rectangle => vec![[0.1, 0.125], [0.75, 0.0], [1.0, 0.9], [0.0, 1.0]],
+            _ => (0..fewest + self.below(most.map_or(4, |most| most - fewest + 1)))
+                .map(|at| [at as f32 / 9.0, self.below(7) as f32 / 7.0])
+                .collect(),
+        };
+        let colour = if role.is_patch() && self.coin() {
+            [0; 3].map(|_| Some(self.below(256) as f64 / 255.0))
+        } else {
+            [None; 3]
+        };
+        let [red, green, blue] = colour;
+        PhotoMark {
+            note: self.text(),
+            length_mm: matches!(role, MarkUse::Scale | MarkUse::Rectangle).then(|| self.figure()),
+            breadth_mm: (role == MarkUse::Rectangle).then(|| self.figure()),
+            red,
+            green,
+            blue,
+            clipped_percent: red.map(|_| self.below(101) as f64),
+            ..PhotoMark::new(id(), photo, role, points)
+        }
     }
 
     /// What a part stands on: places, a lot and a design.

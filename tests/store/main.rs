@@ -8,6 +8,7 @@ mod exchange;
 #[path = "../faults/mod.rs"]
 mod faults;
 mod files;
+mod forms;
 mod invent;
 mod lives;
 mod property;

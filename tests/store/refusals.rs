@@ -1,6 +1,8 @@
 //! A change that does not hold is refused with what and where, and nothing of it is written.
 
-use benchwright::record::{Capacitor, CapacitorState, Change, Entry, Kind, PartId, Side, When};
+use benchwright::record::{
+    Capacitor, CapacitorState, Change, Entry, Kind, MarkUse, PartId, Photo, PhotoMark, Side, When, Word as _,
+};
 use benchwright::store::{Refusal, Store, StoreError};
 
 use crate::records;
@@ -51,6 +53,49 @@ fn figures_that_cannot_be_are_named_with_their_record_and_bounds() {
     put(&store, "Design", design.clone()).unwrap();
     let connector = records::connector(design.id, Side::Offers, "isa_16", 0);
     refused(&store, connector, &["design connector of design NB-4", "count", "1 to 10000"]);
+}
+
+#[test]
+fn a_mark_has_its_points_on_the_picture_and_as_many_as_it_needs() {
+    let (_folder, store) = fresh();
+    let board = part("0042", Kind::Mainboard);
+    let photo = Photo { part: Some(board.id), ..records::photo(&"a5".repeat(32), "jpg") };
+    let mut change = Change::new("Log");
+    change.put(board).put(photo.clone());
+    store.write(change).unwrap();
+    let mark = |role, points: &[[f32; 2]]| PhotoMark::new(id(), photo.id, role, points.to_vec());
+    let square = [[0.1, 0.1], [0.9, 0.1], [0.9, 0.9], [0.1, 0.9]];
+    let crossing = [square[0], square[2], square[1], square[3]];
+    let in_line = [[0.0, 0.5], [0.2, 0.5], [0.4, 0.5], [0.9, 0.5]];
+    let sized = |mark: PhotoMark, length: f64, breadth: f64| PhotoMark {
+        length_mm: Some(length),
+        breadth_mm: Some(breadth),
+        ..mark
+    };
+    for role in [MarkUse::Surface, MarkUse::Damage, MarkUse::Sample, MarkUse::Reference, MarkUse::Hidden] {
+        refused(&store, mark(role, &square[..2]), &["photo mark of photo", role.label(), "2 points", "3 or more"]);
+        put(&store, "Outline", mark(role, &square[..3])).unwrap();
+    }
+    refused(&store, mark(MarkUse::Length, &square[..1]), &["Length", "1 points", "2 or more"]);
+    for points in [&square[..1], &square[..3]] {
+        refused(&store, sized(mark(MarkUse::Scale, points), 10.0, 1.0), &["Scale", "needs 2"]);
+    }
+    refused(&store, sized(mark(MarkUse::Scale, &[square[0]; 2]), 10.0, 1.0), &["points", "apart"]);
+    refused(&store, mark(MarkUse::Scale, &square[..2]), &["length_mm", "above 0"]);
+    for points in [&crossing, &in_line] {
+        refused(&store, sized(mark(MarkUse::Rectangle, points), 30.0, 20.0), &["four corners"]);
+    }
+    for bad in [0.0, -1.0, f64::NAN] {
+        refused(&store, sized(mark(MarkUse::Rectangle, &square), 30.0, bad), &["breadth_mm", "above 0"]);
+    }
+    put(&store, "Rectangle", sized(mark(MarkUse::Rectangle, &square), 30.0, 20.0)).unwrap();
+    for stray in [-0.01, 1.01, f32::NAN] {
+        refused(&store, mark(MarkUse::Place, &[[0.5, stray]]), &["points", "0 to 1"]);
+    }
+    let red = PhotoMark { red: Some(1.2), ..mark(MarkUse::Sample, &square) };
+    refused(&store, red.clone(), &["red", "0 to 1"]);
+    refused(&store, PhotoMark { red: Some(0.5), ..red }, &["red, green, blue", "all three"]);
+    put(&store, "Pin", mark(MarkUse::Place, &square[..1])).unwrap();
 }
 
 #[test]

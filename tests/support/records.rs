@@ -240,6 +240,7 @@ pub fn photo(content: &str, extension: &str) -> Photo {
         taken: When::Unknown,
         view: PhotoView::Overview,
         caption: String::new(),
+        is_map: false,
     }
 }
 

@@ -47,6 +47,7 @@ pub fn photographs(
             taken: if chance.percent(90) { chance.day_before(today, 0, 2000) } else { When::Unknown },
             view: *chance.of(PhotoView::ALL),
             caption,
+            is_map: false,
         };
         // Not forced to the disk one by one as real ones are: these can be made again.
         let path = store.photo_path(&photo);

@@ -4,7 +4,7 @@ use super::super::authoring::{Ids, PartAuthor, key, moment};
 use super::life::first_look;
 use super::tables::PartRow;
 use super::{Book, Shot, Subject};
-use crate::record::{Kind, MachineId, PartId, Photo, PhotoMark, PhotoView, When};
+use crate::record::{Kind, MachineId, MarkUse, PartId, Photo, PhotoMark, PhotoView, When};
 use crate::rules::Paper;
 use crate::text;
 
@@ -29,16 +29,8 @@ pub fn photographs(
         let marks = row.marks.iter().map(|(x, y, what)| {
             let finding = author.file.findings.iter().find(|file| file.finding.what == *what);
             let finding = finding.ok_or_else(|| format!("no finding “{what}” to be marked"))?;
-            Ok(PhotoMark {
-                id: key(ids),
-                photo: photo.id,
-                points: vec![[*x, *y]],
-                finding: Some(finding.finding.id),
-                capacitor: None,
-                marking: None,
-                work: None,
-                note: String::new(),
-            })
+            let pin = PhotoMark::new(key(ids), photo.id, MarkUse::Place, vec![[*x, *y]]);
+            Ok(PhotoMark { finding: Some(finding.finding.id), ..pin })
         });
         let marks = marks.collect::<Result<Vec<_>, String>>()?;
         shots.push(Shot { photo, subject, marks });
@@ -69,6 +61,7 @@ pub fn photo(part: Option<PartId>, machine: Option<MachineId>, taken: When, ids:
         taken,
         view: PhotoView::Overview,
         caption: String::new(),
+        is_map: false,
     }
 }
 

@@ -205,6 +205,7 @@ impl KeptPhoto {
             taken: When::Unknown,
             view: typed.view,
             caption: typed.caption.trim().to_owned(),
+            is_map: false,
         }
     }
 }

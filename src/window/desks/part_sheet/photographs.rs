@@ -47,6 +47,7 @@ pub fn added(about: &About<'_>, files: &[KeptFile]) -> Change {
             taken: When::Unknown,
             view: if has_none && at == 0 { PhotoView::Overview } else { PhotoView::Detail },
             caption: String::new(),
+            is_map: false,
         });
     }
     change

@@ -10,7 +10,9 @@ pub use guide::guide_ui;
 
 use super::past_date;
 use crate::assess::{Task, TaskKey};
-use crate::record::{Change, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, When, Work, WorkId, WorkState};
+use crate::record::{
+    Change, MarkUse, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, When, Work, WorkId, WorkState,
+};
 use crate::store::Store;
 use crate::text;
 use crate::window::outbox::{Ask, KeptFile, Outbox, View};
@@ -242,18 +244,11 @@ fn put_photograph(change: &mut Change, part: PartId, kept: &KeptFile, work: Opti
         taken: When::Unknown,
         view: PhotoView::After,
         caption: String::new(),
+        is_map: false,
     };
     // The whole picture shows the work: a pin in its middle ties the two.
-    let mark = PhotoMark {
-        id: Store::new_id(),
-        photo: photo.id,
-        points: vec![[0.5, 0.5]],
-        finding: None,
-        capacitor: None,
-        marking: None,
-        work,
-        note: String::new(),
-    };
+    let place = PhotoMark::new(Store::new_id(), photo.id, MarkUse::Place, vec![[0.5, 0.5]]);
+    let mark = PhotoMark { work, ..place };
     change.put(photo).put(mark);
 }
 
