@@ -19,6 +19,8 @@ mod schedule;
 mod tonight;
 mod work_out;
 
+pub use opened::minutes_of_hours;
+
 use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;

@@ -24,7 +24,9 @@ use serde::Serialize;
 use super::opened::{Opened, Which, hours, minutes_of_hours};
 use super::{Answer, as_json};
 use crate::assess::reason::{machine_name, part_name};
-use crate::assess::schedule::{self as assess, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, schedule};
+use crate::assess::schedule::{
+    self as assess, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, circle_sentence, schedule,
+};
 use crate::text;
 
 #[derive(Args)]
@@ -120,26 +122,9 @@ impl Schedule {
     pub fn answer(&self, json: bool) -> Answer {
         let opened = self.which.open()?;
         let terms = Terms { minutes_per_week: self.hours_per_week, delivery_days: self.delivery_days };
-        let made = schedule(&opened.answers, &opened.logbook, &opened.rules, terms).map_err(|circle| {
-            let named: Vec<String> = circle.iter().map(|item| title(item, &opened)).collect();
-            anyhow::anyhow!(text!("these come after each other in a circle: {work}", work = named.join(" → ")))
-        })?;
+        let made = schedule(&opened.answers, &opened.logbook, &opened.rules, terms)
+            .map_err(|circle| anyhow::anyhow!(circle_sentence(&circle, &opened.answers)))?;
         if json { as_json(&form(&made, &opened)) } else { Ok(in_words(&made, &opened)) }
-    }
-}
-
-/// What an item is, without its part or machine.
-fn title(item: &Item, opened: &Opened) -> String {
-    match item {
-        Item::Work { part, task } => opened.answers.parts[*part].tasks[*task].title().to_owned(),
-        Item::PartProof { part, proof } => {
-            let proof = &opened.answers.parts[*part].proofs[*proof];
-            text!("Prove: {proof}", proof = text::say(&proof.rule.say))
-        }
-        Item::MachineProof { machine, proof } => {
-            let proof = &opened.answers.machines[*machine].readiness.proofs[*proof];
-            text!("Prove: {proof}", proof = text::say(&proof.rule.say))
-        }
     }
 }
 
@@ -207,7 +192,7 @@ fn planned_form(planned: &Planned, opened: &Opened) -> PlannedForm {
         },
         part: planned.part.and_then(|part| opened.logbook.part(part)).map(|file| file.part.tag.clone()),
         machine: machine_name(&opened.logbook, planned.machine),
-        title: title(&planned.item, opened),
+        title: planned.item.title(&opened.answers),
         sitting: sitting(&planned.item, opened),
         rule_minutes: planned.rule_minutes,
         minutes: planned.minutes,
@@ -228,18 +213,7 @@ fn in_words(made: &assess::Schedule, opened: &Opened) -> String {
     if made.machines.is_empty() {
         return text!("No machine is planned yet.").to_owned();
     }
-    let (overall, source) = made.pace.overall();
-    let pace = match source {
-        PaceSource::OwnRule => text!(
-            "Too little is finished to know this workshop's pace: {factor} times the tables' minutes is assumed.",
-            factor = format!("{:.2}", overall.mean)
-        ),
-        _ => text!(
-            "Work takes {factor} times the tables' minutes here, by {pieces} finished pieces.",
-            factor = format!("{:.2}", overall.mean),
-            pieces = overall.samples
-        ),
-    };
+    let pace = made.pace.sentence();
     let week = hours(made.terms.minutes_per_week);
     let mut lines = format!("{}\n{pace}", text!("With {hours} a week:", hours = week));
     for plan in &made.machines {
@@ -250,21 +224,7 @@ fn in_words(made: &assess::Schedule, opened: &Opened) -> String {
 
 fn machine_in_words(plan: &MachinePlan, made: &assess::Schedule, opened: &Opened) -> String {
     let name = machine_name(&opened.logbook, plan.machine);
-    let mut lines = match (plan.ready, plan.early, plan.late) {
-        (Some(_), ..) if plan.needs.is_empty() => text!("{machine}: no work and no proof is left.", machine = name),
-        (Some(ready), Some(early), Some(late)) => text!(
-            "{machine}: {ready}; four chances in five between {early} and {late}.",
-            machine = name,
-            ready = ready,
-            early = early,
-            late = late
-        ),
-        _ => text!(
-            "{machine}: cannot be dated, {count} pieces are on parts that are not here.",
-            machine = name,
-            count = plan.unplanned
-        ),
-    };
+    let mut lines = plan.sentence(&name);
     if plan.beside > 0 {
         let beside = text!("{count} more reasons hold it that no schedule can date.", count = plan.beside);
         let _ = write!(lines, "\n  {beside}");
@@ -280,7 +240,7 @@ fn machine_in_words(plan: &MachinePlan, made: &assess::Schedule, opened: &Opened
         } else {
             text!("{first} to {last}", first = planned.start, last = planned.over)
         };
-        let _ = write!(lines, "\n    {dates}  {part}: {}", title(&planned.item, opened));
+        let _ = write!(lines, "\n    {dates}  {part}: {}", planned.item.title(&opened.answers));
         if planned.lacks_material {
             lines += text!(", once its materials have come");
         }

@@ -303,7 +303,11 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours } = outbox;
+        if let Some(hours) = hours {
+            self.settings.hours = hours;
+            self.keep_settings();
+        }
         for (part, spot) in spots {
             self.desks.part_sheet.show(part, spot);
         }

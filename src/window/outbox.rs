@@ -10,7 +10,7 @@ use super::desks::part_sheet::Spot;
 use super::page::Page;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
-use super::settings::Settings;
+use super::settings::{Hours, Settings};
 use crate::assess::Answers;
 use crate::record::{Change, Logbook, PartId, PhotoId};
 use crate::rules::Rules;
@@ -49,6 +49,8 @@ pub struct Outbox {
     pub files: Vec<FilesToKeep>,
     /// Spots to be shown on parts' sheets.
     pub spots: Vec<(PartId, Spot)>,
+    /// The hours there are for the bench, to be remembered.
+    pub hours: Option<Hours>,
 }
 
 /// Files to be copied into the logbook.

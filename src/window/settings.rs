@@ -12,6 +12,32 @@ pub const TEXT_PERCENT: [u32; 6] = [100, 115, 130, 150, 175, 200];
 
 const RECENT: usize = 8;
 
+/// The hours there are for the bench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Hours {
+    /// Minutes of one sitting, 1 to a day's.
+    pub tonight_minutes: u32,
+    /// Whether somebody is there to help.
+    pub help: bool,
+    /// Minutes of a week, 1 to a week's.
+    pub week_minutes: u32,
+    /// Days until missing materials are taken to have come, up to [`MOST_DELIVERY_DAYS`].
+    pub delivery_days: u32,
+}
+
+/// Minutes of a day and of a week: no sitting and no week has more.
+pub const MOST_TONIGHT_MINUTES: u32 = 24 * 60;
+pub const MOST_WEEK_MINUTES: u32 = 7 * 24 * 60;
+/// Two years: nothing is waited for longer.
+pub const MOST_DELIVERY_DAYS: u32 = 730;
+
+impl Default for Hours {
+    fn default() -> Self {
+        Self { tonight_minutes: 150, help: false, week_minutes: 360, delivery_days: 14 }
+    }
+}
+
 /// What the window remembers.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
@@ -25,6 +51,7 @@ pub struct Settings {
     pub recent: Vec<PathBuf>,
     /// Width and height of the window, points.
     pub window: [f32; 2],
+    pub hours: Hours,
 }
 
 impl Default for Settings {
@@ -35,6 +62,7 @@ impl Default for Settings {
             open_last: true,
             recent: Vec::new(),
             window: [1280.0, 800.0],
+            hours: Hours::default(),
         }
     }
 }
@@ -68,6 +96,10 @@ impl Settings {
         settings.text_percent = settings.text_percent.clamp(100, 200);
         settings.window =
             settings.window.map(|side| if side.is_finite() { side.clamp(400.0, 10_000.0) } else { 800.0 });
+        let hours = &mut settings.hours;
+        hours.tonight_minutes = hours.tonight_minutes.clamp(1, MOST_TONIGHT_MINUTES);
+        hours.week_minutes = hours.week_minutes.clamp(1, MOST_WEEK_MINUTES);
+        hours.delivery_days = hours.delivery_days.min(MOST_DELIVERY_DAYS);
         settings
     }
 

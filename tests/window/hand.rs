@@ -118,6 +118,17 @@ impl Hand {
         }
     }
 
+    /// Draws until the window shows something; fails after ten seconds.
+    pub fn until(&mut self, what: &str, shows: impl Fn(&Self) -> bool) {
+        let until = Instant::now() + Duration::from_secs(10);
+        while !shows(self) {
+            assert!(Instant::now() < until, "waited in vain for {what}: {:#?}", self.rows());
+            std::thread::sleep(Duration::from_millis(5));
+            self.window.step();
+        }
+        self.window.run();
+    }
+
     /// Waits until everything is on the disk and on show.
     pub fn settle(&mut self) {
         self.wait("the disk", |app| app.session().is_none_or(|session| !session.is_saving()));

@@ -4,6 +4,7 @@
 mod bench;
 mod commands;
 mod desktop;
+mod evenings;
 mod facts;
 mod finder;
 mod hand;

@@ -16,11 +16,13 @@ mod gather;
 pub mod hands;
 pub mod network;
 pub mod pace;
+mod said;
 
 use chrono::{Duration, NaiveDate};
 
 pub use hands::{Held, Slot};
 pub use pace::{Pace, PaceSource, Spread};
+pub use said::circle_sentence;
 
 use super::{Answers, Reason};
 use crate::record::{Logbook, MachineId, PartId};

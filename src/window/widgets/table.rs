@@ -47,6 +47,8 @@ pub trait Rows {
     fn name(&self, row: usize) -> String;
     /// Draws a row's cells.
     fn draw(&self, row: usize, cells: &mut Cells<'_>);
+    /// Draws over a column's heading, where its title does not say all.
+    fn heading(&self, _column: usize, _ui: &Ui, _cell: Rect) {}
 }
 
 /// What a table keeps between frames.
@@ -89,7 +91,7 @@ impl Table<'_> {
         ui.scope_builder(UiBuilder::new().id_salt(self.name), |ui| {
             ui.spacing_mut().item_spacing = vec2(0.0, 0.0);
             let widths = self.widths(ui.available_width() - ui.spacing().scroll.bar_width - GRID);
-            let sorted = self.heading_ui(ui, &widths);
+            let sorted = self.heading_ui(ui, &widths, rows);
             let opened = self.body_ui(ui, state, rows, &widths, &name);
             sorted.map(TableAct::Sort).or(opened.map(TableAct::Open))
         })
@@ -117,7 +119,7 @@ impl Table<'_> {
             .collect()
     }
 
-    fn heading_ui(&self, ui: &mut Ui, widths: &[f32]) -> Option<Sort> {
+    fn heading_ui(&self, ui: &mut Ui, widths: &[f32], rows: &impl Rows) -> Option<Sort> {
         let tokens = ui.tokens();
         let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 7.0 * GRID), Sense::hover());
         let mut pressed = None;
@@ -133,6 +135,7 @@ impl Table<'_> {
             let at = egui::pos2(cell.left() + GRID, cell.center().y - galley.size().y / 2.0);
             let end = at.x + galley.size().x;
             ui.painter().with_clip_rect(cell).galley(at, galley, colour);
+            rows.heading(index, ui, cell.shrink2(vec2(GRID.min(width / 2.0), 0.0)));
             if let Some(sort) = is_sorted {
                 let mark = if sort.descending { Mark::Down } else { Mark::Up };
                 let side = 3.0 * GRID;

@@ -1,183 +1,81 @@
-//! The Bench: outstanding work over all parts, what can be started now first, and the one thing to do next.
+//! The Bench: what to do next, tonight, in the weeks ahead, and what to look at again.
 
+mod due;
 mod order;
+mod outstanding;
 mod panel;
 mod rows;
+mod tonight;
+mod weeks;
 
-use std::sync::Arc;
+use egui::Ui;
 
-use egui::{TextEdit, Ui, UiBuilder};
-
-use self::order::{Grouping, Line, Order, Wanted};
-use self::panel::Panel;
-use self::rows::{Lines, columns};
-use super::machines::hours_text;
-use crate::assess::TaskKey;
-use crate::record::{PartId, Word};
+use self::due::DueList;
+use self::outstanding::Outstanding;
+use self::tonight::TonightView;
+use self::weeks::Weeks;
+use crate::record::Word;
 use crate::text;
-use crate::window::background::Background;
 use crate::window::outbox::{KeptFile, Outbox, View};
-use crate::window::page::Page;
-use crate::window::theme::{GRID, TextRole, Themed};
-use crate::window::widgets::{Table, TableAct, TableState, body, hold_ui, remark, title_ui};
+use crate::window::theme::GRID;
+use crate::window::widgets::title_ui;
+
+crate::words! {
+    /// What the Bench looks at.
+    Outlook {
+        Outstanding = "outstanding", "Outstanding";
+        Tonight = "tonight", "Tonight";
+        Weeks = "weeks", "Weeks ahead";
+        Due = "due", "Look again";
+    }
+}
 
 /// What the desk keeps.
 pub struct Bench {
-    wanted: Wanted,
-    order: Background<(u64, u64, Wanted), Order>,
-    table: TableState,
-    /// The task that the panel shows.
-    chosen: Option<(PartId, TaskKey)>,
-    panel: Panel,
+    outlook: Outlook,
+    outstanding: Outstanding,
+    tonight: TonightView,
+    weeks: Weeks,
+    due: DueList,
 }
 
 impl Default for Bench {
     fn default() -> Self {
         Self {
-            wanted: Wanted { grouping: Grouping::Machine, only_doable: false, letters: String::new() },
-            order: Background::default(),
-            table: TableState::default(),
-            chosen: None,
-            panel: Panel::default(),
+            outlook: Outlook::Outstanding,
+            outstanding: Outstanding::default(),
+            tonight: TonightView::default(),
+            weeks: Weeks::default(),
+            due: DueList::default(),
         }
     }
 }
 
-/// Up to this many tasks are put in order at once; more on a thread of its own.
-const AT_ONCE: usize = 2_000;
-/// From this width on, points, a piece of work stands beside the list.
-const BESIDE: f32 = 200.0 * GRID;
-/// How wide it then is, points.
-const PANEL: f32 = 100.0 * GRID;
-
 impl Bench {
     /// Takes photographs that were copied into the logbook for the work on show.
     pub fn kept(&mut self, files: Vec<KeptFile>) {
-        self.panel.kept(files);
+        match self.outlook {
+            Outlook::Outstanding => self.outstanding.kept(files),
+            Outlook::Tonight => self.tonight.kept(files),
+            Outlook::Weeks => self.weeks.kept(files),
+            Outlook::Due => {}
+        }
     }
 
     /// Draws the desk.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
-        let order = self.order(ui, view);
-        let Some(order) = order else {
+        ui.horizontal_wrapped(|ui| {
             title_ui(ui, text!("Bench"));
-            ui.label(body(text!("Putting the work in order…")));
-            return;
-        };
-        self.head_ui(ui, &order, outbox);
-        self.wanted_ui(ui, &order);
-        if order.lines.is_empty() {
             ui.add_space(4.0 * GRID);
-            ui.label(body(if self.wanted.letters.is_empty() && !self.wanted.only_doable {
-                text!("Nothing outstanding. A survey that finds something puts its work here.")
-            } else {
-                text!("No outstanding work is like that.")
-            }));
-            return;
-        }
-        if self.chosen.is_some() {
-            // Beside the list where there is room for both, else in its place.
-            if ui.available_width() < BESIDE {
-                self.panel_ui(ui, view, outbox);
-                return;
+            for outlook in Outlook::ALL {
+                ui.selectable_value(&mut self.outlook, *outlook, outlook.label());
             }
-            let room = ui.available_rect_before_wrap();
-            let (list, beside) = room.split_left_right_at_x(room.right() - PANEL);
-            let panel = UiBuilder::new().max_rect(beside.with_min_x(beside.left() + 6.0 * GRID)).id_salt("work");
-            ui.scope_builder(panel, |ui| self.panel_ui(ui, view, outbox));
-            ui.scope_builder(UiBuilder::new().max_rect(list).id_salt("list"), |ui| self.list_ui(ui, &order));
-        } else {
-            self.list_ui(ui, &order);
-        }
-    }
-
-    fn list_ui(&mut self, ui: &mut Ui, order: &Order) {
-        let table = Table { name: text!("Outstanding work"), columns: &columns(), row_height: 8.0 * GRID, sort: None };
-        let rows = Lines { order };
-        if let Some(TableAct::Open(row)) = table.ui(ui, &mut self.table, &rows)
-            && let Some(Line::Task { part, task }) = order.lines.get(row)
-        {
-            self.choose(order, *part, *task);
-        }
-    }
-
-    fn choose(&mut self, order: &Order, part: u32, task: u16) {
-        if let Some((part, task)) = order.task(part, task) {
-            self.chosen = Some((part.part, task.key()));
-            self.panel = Panel::default();
-        }
-    }
-
-    fn order(&mut self, ui: &Ui, view: &View<'_>) -> Option<Arc<Order>> {
-        let key = (view.answers.revision, view.rules.version, self.wanted.clone());
-        let (logbook, answers, rules) = (Arc::clone(view.logbook), Arc::clone(view.answers), Arc::clone(view.rules));
-        let wanted = self.wanted.clone();
-        let is_small = view.answers.totals().tasks <= AT_ONCE;
-        self.order.get(key, ui.ctx(), is_small, move || Order::of(&logbook, &answers, &rules, &wanted))
-    }
-
-    /// The one thing to do next.
-    fn head_ui(&mut self, ui: &mut Ui, order: &Order, outbox: &mut Outbox) {
-        title_ui(ui, text!("Bench"));
-        let Some((part_at, task_at)) = order.next else { return };
-        let Some((part, task)) = order.task(part_at, task_at) else { return };
-        let line = text!("Next: {what}", what = task.title());
-        let word = egui::RichText::new(line).font(TextRole::First.font()).color(ui.tokens().press);
-        let response = ui.add(egui::Button::new(word).frame(false).wrap());
-        if response.on_hover_text(text!("Shows how, what it takes, and marks it done")).clicked() {
-            self.choose(order, part_at, task_at);
-        }
-        ui.horizontal_wrapped(|ui| {
-            let title = format!("{}  {}", part.file.part.tag, order.logbook.title_of(&part.file));
-            if crate::window::widgets::link_ui(ui, &title).clicked() {
-                outbox.go(Page::Part(part.part));
-            }
-            hold_ui(ui, task.hold);
-            ui.label(remark(ui, rows::takes_text(task)));
         });
-        ui.add_space(2.0 * GRID);
-    }
-
-    fn wanted_ui(&mut self, ui: &mut Ui, order: &Order) {
-        ui.horizontal_wrapped(|ui| {
-            for grouping in Grouping::ALL {
-                ui.selectable_value(&mut self.wanted.grouping, *grouping, grouping.label());
-            }
-            ui.add_space(3.0 * GRID);
-            ui.checkbox(&mut self.wanted.only_doable, text!("Only what can start now"));
-            let field = TextEdit::singleline(&mut self.wanted.letters)
-                .hint_text(text!("Tag, part or work"))
-                .desired_width(50.0 * GRID);
-            let field = ui.add(field);
-            field.widget_info(|| {
-                egui::WidgetInfo::labeled(egui::Role::TextInput, true, text!("Search the outstanding work"))
-            });
-        });
-        let totals = order.totals;
-        ui.label(remark(
-            ui,
-            text!(
-                "{all} pieces, {doable} can start now, {hours} at the bench",
-                all = totals.tasks,
-                doable = totals.doable,
-                hours = hours_text(totals.minutes)
-            ),
-        ));
-        ui.add_space(GRID);
-    }
-
-    fn panel_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
-        let Some((part, key)) = &self.chosen else { return };
-        let answers = view.answers.part(*part);
-        let task = answers.and_then(|answers| answers.tasks.iter().find(|task| task.key() == *key));
-        match answers.zip(task) {
-            Some((answers, task)) => {
-                if self.panel.ui(ui, answers, task, view, outbox) {
-                    self.chosen = None;
-                }
-            }
-            // It was done, waived or undone meanwhile.
-            None => self.chosen = None,
+        match self.outlook {
+            Outlook::Outstanding => self.outstanding.ui(ui, view, outbox),
+            Outlook::Tonight => self.tonight.ui(ui, view, outbox),
+            Outlook::Weeks => self.weeks.ui(ui, view, outbox),
+            Outlook::Due => self.due.ui(ui, view, outbox),
         }
     }
 }

@@ -30,10 +30,11 @@ use std::collections::HashMap;
 use egui::scroll_area::ScrollAreaOutput;
 use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
 
+pub use self::section::Section;
 pub use self::spot::Spot;
 
 use self::about::About;
-use self::section::Section;
+
 use crate::record::PartId;
 use crate::text;
 use crate::window::desktop::take_dropped;

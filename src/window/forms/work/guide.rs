@@ -68,7 +68,7 @@ pub fn guide_ui(ui: &mut Ui, task: &Task, view: &View<'_>) {
 }
 
 /// A caution: mark, word and hue.
-fn heed_ui(ui: &mut Ui, caution: &str) {
+pub fn heed_ui(ui: &mut Ui, caution: &str) {
     ui.horizontal_top(|ui| {
         mark_ui(ui, Mark::Heed, ui.tokens().hold_power);
         ui.add_space(-GRID);

@@ -6,7 +6,7 @@ mod guide;
 use egui::Ui;
 
 pub use acts::{add_by_hand, begin, take_up_again, wait};
-pub use guide::guide_ui;
+pub use guide::{guide_ui, heed_ui};
 
 use super::past_date;
 use crate::assess::{Task, TaskKey};
