@@ -57,13 +57,12 @@ impl MachinePanel {
         let fact = Fact::line("rank", text!("Rank, 1 is the most urgent"));
         let said = if machine.priority == 0 { String::new() } else { machine.priority.to_string() };
         if let Some(typed) = self.edit.fact_ui(ui, fact, &said) {
-            match if typed.is_empty() { Ok(0) } else { typed.parse() } {
-                Ok(priority) => rank(priority),
-                Err(_) => {
-                    let wrong =
-                        text!("“{typed}” is no rank: write 1 for the most urgent, 2 for the next.", typed = typed);
-                    self.edit.refuse(fact.key, &typed, wrong);
-                }
+            let told = if typed.is_empty() { Ok(0) } else { typed.parse() };
+            if let Ok(priority) = told {
+                rank(priority);
+            } else {
+                let wrong = text!("“{typed}” is no rank: write 1 for the most urgent, 2 for the next.", typed = typed);
+                self.edit.refuse(fact.key, &typed, wrong);
             }
         }
         ui.horizontal_wrapped(|ui| {
