@@ -8,6 +8,7 @@ mod groups;
 pub mod handed_out;
 mod heic;
 mod jpeg;
+pub mod measure;
 pub mod read;
 mod shot;
 mod take_in;

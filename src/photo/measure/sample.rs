@@ -1,0 +1,98 @@
+//! Colours taken off a picture.
+
+use image::DynamicImage;
+use serde::Serialize;
+
+use super::homography::Point;
+use super::spans::{rows, spans};
+use super::tangle::must_be_drawn_by_hand;
+use super::{MeasureError, pixels};
+use crate::trade::colour::Srgb;
+
+/// The colour of a patch.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Sampled {
+    /// The mean of its pixels' light, as sRGB.
+    pub colour: Srgb,
+    /// How many of its pixels have a channel at its end: at 254 or 255 of 255, or at 0.
+    pub clipped_percent: f64,
+    pub pixels: u64,
+}
+
+/// A channel's values as 16 bits: 254 of 255 is the first that may have been more.
+const BRIGHTEST: u16 = 254 * 257;
+
+/// The mean colour of a patch in a decoded picture, upright as a person sees it: of all pixels whose centres lie inside
+/// the outline, or of the one pixel in its middle where it is too small for any.
+///
+/// Light is averaged, not its encoding: so a patch of black and white dots gives the grey that it has from afar.
+/// Takes long for large patches.
+pub fn sample(picture: &DynamicImage, outline: &[[f32; 2]]) -> Result<Sampled, MeasureError> {
+    let (width, height) = (picture.width(), picture.height());
+    let outline = pixels([f64::from(width), f64::from(height)], outline)?;
+    must_be_drawn_by_hand(std::slice::from_ref(&outline))?;
+    let mut tally = Tally::default();
+    for row in rows(&outline, height) {
+        let spans = spans(&outline, row, width);
+        if let (Some(first), Some(last)) = (spans.first(), spans.last()) {
+            let pixels = picture.crop_imm(first.start, row, last.end - first.start, 1).into_rgb16();
+            for span in &spans {
+                (span.start..span.end).for_each(|x| tally.add(pixels.get_pixel(x - first.start, 0).0));
+            }
+        }
+    }
+    if tally.pixels == 0 {
+        let [x, y] = middle(&outline).ok_or(MeasureError::TooFewPoints { fewest: 1 })?;
+        let at = |place: f64, count: u32| (place as u32).min(count.saturating_sub(1));
+        tally.add(picture.crop_imm(at(x, width), at(y, height), 1, 1).into_rgb16().get_pixel(0, 0).0);
+    }
+    Ok(tally.sampled())
+}
+
+fn middle(points: &[Point]) -> Option<Point> {
+    let count = points.len() as f64;
+    (!points.is_empty()).then(|| [0, 1].map(|axis| points.iter().map(|point| point[axis]).sum::<f64>() / count))
+}
+
+/// How often each value stands in each channel: one power function a value, not one a pixel.
+struct Tally {
+    channels: [Vec<u32>; 3],
+    pixels: u64,
+    clipped: u64,
+}
+
+impl Default for Tally {
+    fn default() -> Self {
+        Self { channels: std::array::from_fn(|_| vec![0; 1 << 16]), pixels: 0, clipped: 0 }
+    }
+}
+
+impl Tally {
+    fn add(&mut self, pixel: [u16; 3]) {
+        for (channel, value) in self.channels.iter_mut().zip(pixel) {
+            channel[usize::from(value)] += 1;
+        }
+        self.pixels += 1;
+        self.clipped += u64::from(pixel.iter().any(|value| *value == 0 || *value >= BRIGHTEST));
+    }
+
+    fn sampled(&self) -> Sampled {
+        let light = |channel: &Vec<u32>| {
+            let values = channel.iter().enumerate().filter(|(_, count)| **count > 0);
+            let sum: f64 = values
+                .map(|(value, count)| {
+                    let encoded = value as f64 / f64::from(u16::MAX);
+                    let [light, ..] = Srgb { red: encoded, green: encoded, blue: encoded }.linear();
+                    light * f64::from(*count)
+                })
+                .sum();
+            sum / self.pixels as f64
+        };
+        let [red, green, blue] = &self.channels;
+        Sampled {
+            colour: Srgb::of_linear([light(red), light(green), light(blue)]),
+            clipped_percent: 100.0 * self.clipped as f64 / self.pixels as f64,
+            pixels: self.pixels,
+        }
+    }
+}
