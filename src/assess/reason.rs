@@ -5,7 +5,9 @@ use std::sync::Arc;
 use super::making::TrueTo;
 use super::outstanding::Job;
 use super::proofs::Standing;
-use crate::record::{Custody, FaultCaseId, FindingId, Hold, Kind, Logbook, MachineId, PartId, RoleId, Word, WorkState};
+use crate::record::{
+    Custody, FaultCaseId, Finding, FindingId, Hold, Kind, Logbook, MachineId, PartId, RoleId, Word, WorkState,
+};
 use crate::rules::{Paper, ProofRule, Question, Rules};
 use crate::{counted, text};
 
@@ -255,11 +257,16 @@ pub fn role_name(logbook: &Logbook, machine: MachineId, role: RoleId) -> String 
 /// A finding by its rule's words, or the restorer's own.
 pub fn finding_name(logbook: &Logbook, rules: &Rules, part: PartId, finding: FindingId) -> String {
     let file = logbook.part(part).and_then(|file| file.finding(finding));
-    file.map_or_else(String::new, |file| match rules.finding(&file.finding.what) {
+    file.map_or_else(String::new, |file| finding_said(&file.finding, rules))
+}
+
+/// The same, for a finding that is at hand.
+pub fn finding_said(finding: &Finding, rules: &Rules) -> String {
+    match rules.finding(&finding.what) {
         Some(rule) => text::say(&rule.say).to_owned(),
-        None if file.finding.what.is_empty() => file.finding.note.clone(),
-        None => file.finding.what.to_string(),
-    })
+        None if finding.what.is_empty() => finding.note.clone(),
+        None => finding.what.to_string(),
+    }
 }
 
 impl Standing {

@@ -65,12 +65,17 @@ impl Logbook {
         self.machines.iter().find(|file| file.machine.name.to_lowercase() == name)
     }
 
-    /// Every photograph, of parts, machines and lots.
-    pub fn photos(&self) -> impl Iterator<Item = &Photo> {
+    /// Every photograph with its marks, of parts, machines and lots.
+    pub fn photo_files(&self) -> impl Iterator<Item = &PhotoFile> {
         let parts = self.parts.iter().flat_map(|file| &file.photos);
         let machines = self.machines.iter().flat_map(|file| &file.photos);
         let lots = self.lots.iter().flat_map(|file| &file.photos);
-        parts.chain(machines).chain(lots).map(|file| &file.photo)
+        parts.chain(machines).chain(lots)
+    }
+
+    /// Every photograph, of parts, machines and lots.
+    pub fn photos(&self) -> impl Iterator<Item = &Photo> {
+        self.photo_files().map(|file| &file.photo)
     }
 
     /// The lot of a key.

@@ -8,13 +8,13 @@ use std::fs::{self, OpenOptions};
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context as _, anyhow};
+use anyhow::Context as _;
 use clap::Args;
 use serde::Serialize;
 
 use super::super::{Answer, Found, as_json};
-use super::FailureForm;
 use super::list::SHORT_CONTENT;
+use super::{FailureForm, Meant, meant};
 use crate::photo::{Failure, Picture, handed_out};
 use crate::record::{Photo, PhotoId};
 use crate::store::Store;
@@ -44,7 +44,7 @@ struct CopiedForm {
 impl Copy {
     pub fn answer(&self, store: &Store, json: bool) -> Answer {
         let Self { folder, .. } = self;
-        let photos = self.photos(store)?;
+        let photos = self.named(store)?;
         fs::create_dir_all(folder)
             .with_context(|| text!("The folder cannot be made: {path}", path = folder.display()))?;
         let mut form = Form { copied: Vec::new(), failed: Vec::new() };
@@ -62,26 +62,15 @@ impl Copy {
     }
 
     /// The photographs that are meant, each with its copy's name, without ending.
-    fn photos(&self, store: &Store) -> anyhow::Result<Vec<(String, Photo)>> {
-        let Self { what, .. } = self;
-        let logbook = store.logbook();
-        if let Some(part) = logbook.part_tagged(what) {
+    fn named(&self, store: &Store) -> anyhow::Result<Vec<(String, Photo)>> {
+        let Meant { photos, part } = meant(store, &self.what)?;
+        let photos = photos.into_iter().map(|file| file.photo);
+        if let Some(part) = part.filter(|part| part.part.tag.eq_ignore_ascii_case(&self.what)) {
             let tag = plain(&part.part.tag);
-            let photos = part.photos.iter().enumerate();
-            return Ok(photos.map(|(at, file)| (format!("{tag}-{}", at + 1), file.photo.clone())).collect());
+            return Ok(photos.enumerate().map(|(at, photo)| (format!("{tag}-{}", at + 1), photo)).collect());
         }
-        let is_meant = |photo: &&Photo| {
-            photo.id.to_string() == *what || (what.len() >= SHORT_CONTENT && photo.content.starts_with(what.as_str()))
-        };
-        let photo = logbook.photos().find(is_meant).ok_or_else(|| {
-            let path = store.folder().display();
-            anyhow!(text!(
-                "no part has the tag “{what}” and no photograph is called so: {path}",
-                what = what,
-                path = path
-            ))
-        })?;
-        Ok(vec![(photo.content[..SHORT_CONTENT.min(photo.content.len())].to_owned(), photo.clone())])
+        let short = |photo: &Photo| photo.content[..SHORT_CONTENT.min(photo.content.len())].to_owned();
+        Ok(photos.map(|photo| (short(&photo), photo)).collect())
     }
 }
 

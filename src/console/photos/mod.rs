@@ -1,8 +1,9 @@
-//! `photos LOGBOOK add TAG FILE…`, `photos LOGBOOK list TAG` and `photos LOGBOOK copy TAG|PHOTO FOLDER`.
+//! `photos LOGBOOK add TAG FILE…`, `list TAG`, `marks TAG|PHOTO` and `copy TAG|PHOTO FOLDER`.
 
 mod add;
 mod copy;
 mod list;
+mod marks;
 
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -11,9 +12,10 @@ use anyhow::anyhow;
 use clap::{Args, Subcommand};
 use serde::Serialize;
 
+use self::list::SHORT_CONTENT;
 use super::Answer;
 use crate::photo::Failure;
-use crate::record::PartFile;
+use crate::record::{PartFile, PhotoFile};
 use crate::store::Store;
 use crate::text;
 
@@ -31,6 +33,8 @@ enum Act {
     Add(add::Add),
     #[command(about = text!("List a part's photographs"))]
     List(list::List),
+    #[command(about = text!("List the marks on photographs and what they measure"))]
+    Marks(marks::Marks),
     #[command(about = text!("Copy photographs out, without what the camera noted in them"))]
     Copy(copy::Copy),
 }
@@ -40,6 +44,7 @@ impl Photos {
         match &self.act {
             Act::Add(add) => add.answer(&Store::open(&self.logbook)?, json),
             Act::List(list) => list.answer(&Store::open_reading(&self.logbook)?, json),
+            Act::Marks(marks) => marks.answer(&Store::open_reading(&self.logbook)?, json),
             Act::Copy(copy) => copy.answer(&Store::open_reading(&self.logbook)?, json),
         }
     }
@@ -62,4 +67,32 @@ impl From<&Failure> for FailureForm {
 fn part(store: &Store, tag: &str) -> anyhow::Result<Arc<PartFile>> {
     let unknown = || anyhow!(text!("no part has the tag “{tag}”: {path}", tag = tag, path = store.folder().display()));
     store.logbook().part_tagged(tag).cloned().ok_or_else(unknown)
+}
+
+/// The photographs that a tag or a photograph's name means.
+struct Meant {
+    photos: Vec<PhotoFile>,
+    /// The part that they show; `None` for a machine's or a lot's.
+    part: Option<Arc<PartFile>>,
+}
+
+/// All photographs of the part with this tag, or the one that is called so: by its key or its content's first digits.
+fn meant(store: &Store, what: &str) -> anyhow::Result<Meant> {
+    let logbook = store.logbook();
+    if let Some(part) = logbook.part_tagged(what) {
+        return Ok(Meant { photos: part.photos.clone(), part: Some(part.clone()) });
+    }
+    let is_meant = |file: &&PhotoFile| {
+        let photo = &file.photo;
+        photo.id.to_string() == what || (what.len() >= SHORT_CONTENT && photo.content.starts_with(what))
+    };
+    let file = logbook.photo_files().find(is_meant).cloned().ok_or_else(|| {
+        anyhow!(text!(
+            "no part has the tag “{what}” and no photograph is called so: {path}",
+            what = what,
+            path = store.folder().display()
+        ))
+    })?;
+    let part = file.photo.part.and_then(|part| logbook.part(part)).cloned();
+    Ok(Meant { photos: vec![file], part })
 }

@@ -19,7 +19,7 @@ pub use measured::{Figure, Line, Measured, ShareSince, Since, seen_on};
 pub use plane::{Basis, Plane, Unit};
 pub use region::Region;
 pub use said::Said;
-pub use sample::{Sampled, sample};
+pub use sample::{Sampled, is_missing, sample, sample_missing};
 pub use share::{Share, shares};
 
 use plane::pixels;

@@ -7,6 +7,7 @@ use super::homography::Point;
 use super::spans::{rows, spans};
 use super::tangle::must_be_drawn_by_hand;
 use super::{MeasureError, pixels};
+use crate::record::PhotoMark;
 use crate::trade::colour::Srgb;
 
 /// The colour of a patch.
@@ -95,4 +96,21 @@ impl Tally {
             pixels: self.pixels,
         }
     }
+}
+
+/// Takes the colours of a photograph's patches off its picture, those that were not taken yet.
+/// A patch that cannot be sampled is left as it is.
+pub fn sample_missing(marks: &mut [PhotoMark], picture: &DynamicImage) {
+    for mark in marks.iter_mut().filter(|mark| is_missing(mark)) {
+        if let Ok(sampled) = sample(picture, &mark.points) {
+            let Srgb { red, green, blue } = sampled.colour;
+            (mark.red, mark.green, mark.blue) = (Some(red), Some(green), Some(blue));
+            mark.clipped_percent = Some(sampled.clipped_percent);
+        }
+    }
+}
+
+/// Whether a mark is a patch whose colour was not taken off the picture yet.
+pub fn is_missing(mark: &PhotoMark) -> bool {
+    mark.role.is_patch() && mark.colour().is_none()
 }
