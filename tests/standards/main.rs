@@ -21,5 +21,7 @@ mod date_codes;
 mod drives;
 mod fuzz;
 mod joint_dates;
+mod marked;
+mod measuring;
 mod pictures;
 mod supply;

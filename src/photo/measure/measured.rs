@@ -4,6 +4,7 @@ use chrono::{Days, NaiveDate};
 use serde::Serialize;
 
 use super::colour::{Tone, tone};
+use super::plane::told;
 use super::share::{Share, shares};
 use super::{Basis, MeasureError, Plane};
 use crate::record::{FindingId, LookId, MarkUse, PartFile, Photo, PhotoFile, PhotoMark, PhotoMarkId, When};
@@ -125,7 +126,6 @@ impl Measured {
 }
 
 fn figure(mark: &PhotoMark, plane: &Plane, shares: &[Share]) -> Result<Figure, MeasureError> {
-    let told = |mm: Option<f64>| mm.ok_or(MeasureError::NoLength);
     let off = |measured: f64, told: f64| 100.0 * (measured / told - 1.0);
     Ok(match mark.role {
         MarkUse::Surface => Figure::Surface { area: plane.area(&mark.points)? },

@@ -121,6 +121,6 @@ pub fn pixels([width, height]: [f64; 2], shares: &[[f32; 2]]) -> Result<Vec<Poin
 }
 
 /// A length that a person told.
-fn told(mm: Option<f64>) -> Result<f64, MeasureError> {
+pub fn told(mm: Option<f64>) -> Result<f64, MeasureError> {
     mm.filter(|mm| mm.is_finite() && *mm > 0.0).ok_or(MeasureError::NoLength)
 }
