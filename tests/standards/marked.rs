@@ -20,6 +20,8 @@ pub fn photo((width_px, height_px): (u32, u32), mut marks: Vec<PhotoMark>) -> Ph
         caption: String::new(),
         is_map: false,
     };
-    marks.iter_mut().for_each(|mark| mark.photo = photo.id);
+    for mark in &mut marks {
+        mark.photo = photo.id;
+    }
     PhotoFile { photo, marks }
 }
