@@ -38,13 +38,6 @@ pub use outbox::{Outbox, View};
 pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
     let settings_folder = settings::folder();
     let size = settings::Settings::load(settings_folder.as_deref()).window;
-    let viewport = egui::ViewportBuilder::default()
-        .with_title("Benchwright")
-        .with_icon(icon())
-        .with_app_id("benchwright")
-        .with_inner_size(size)
-        .with_min_inner_size([640.0, 480.0]);
-    let options = eframe::NativeOptions { viewport, ..Default::default() };
     let start = Start {
         logbook,
         settings_folder,
@@ -53,8 +46,20 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
         desktop: Arc::new(desktop::ThisDesktop),
         clock: || chrono::Local::now().date_naive(),
     };
+    let options = options(size.into());
     eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))
         .map_err(|error| anyhow::anyhow!("{}", crate::text!("No window could be opened: {error}", error = error)))
+}
+
+/// What the window asks of the window system; `size` in points.
+pub fn options(size: egui::Vec2) -> eframe::NativeOptions {
+    let viewport = egui::ViewportBuilder::default()
+        .with_title("Benchwright")
+        .with_icon(icon())
+        .with_app_id("benchwright")
+        .with_inner_size(size)
+        .with_min_inner_size([640.0, 480.0]);
+    eframe::NativeOptions { viewport, ..Default::default() }
 }
 
 /// The window's icon; none where the picture in the program cannot be read.

@@ -61,7 +61,8 @@ impl Default for Settings {
             text_percent: 100,
             open_last: true,
             recent: Vec::new(),
-            window: [1280.0, 800.0],
+            // Fits a screen of 1280 × 800 with a title bar and a panel.
+            window: [1200.0, 720.0],
             hours: Hours::default(),
         }
     }
