@@ -131,6 +131,22 @@ impl FindingFile {
         self.last().map_or(Severity::Plain, |look| look.severity)
     }
 
+    /// A look that keeps what is known but for its state.
+    pub fn next_look(&self, id: LookId, looked: Moment, state: FindingState) -> Look {
+        Look {
+            id,
+            finding: self.finding.id,
+            looked,
+            state,
+            severity: self.severity(),
+            share_percent: self.last().and_then(|last| last.share_percent),
+            again_by: When::Unknown,
+            reason: String::new(),
+            survey: None,
+            work: None,
+        }
+    }
+
     /// When it was first seen.
     pub fn since(&self) -> When {
         self.looks.first().map_or(When::Unknown, |look| look.looked.on)

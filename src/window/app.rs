@@ -246,6 +246,10 @@ impl App {
                     self.notices.extend(failed);
                     self.desks.kept(page, files);
                 }
+                Finished::Sampled(change, failed) => {
+                    self.notices.extend(failed);
+                    self.with_session(|session| session.write(change));
+                }
             }
         }
         let today = self.today();
@@ -303,7 +307,7 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours, samples, aim } = outbox;
         if let Some(hours) = hours {
             self.settings.hours = hours;
             self.keep_settings();
@@ -322,6 +326,11 @@ impl App {
                 }
             }
         }
+        for wanted in samples {
+            if let Some(session) = &self.session {
+                self.jobs.sample(session.store(), wanted);
+            }
+        }
         for change in changes {
             self.with_session(|session| session.write(change));
         }
@@ -331,6 +340,9 @@ impl App {
         }
         for command in commands {
             self.carry_out(command, ctx, frame);
+        }
+        if let Some(aim) = aim {
+            self.desks.viewer.aim(aim);
         }
     }
 

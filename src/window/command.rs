@@ -68,7 +68,7 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 33] = [
+    pub const LISTED: [Self; 45] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
@@ -96,6 +96,18 @@ impl Command {
         Self::Look(Act::ALL[9]),
         Self::Look(Act::ALL[10]),
         Self::Look(Act::ALL[11]),
+        Self::Look(Act::ALL[12]),
+        Self::Look(Act::ALL[13]),
+        Self::Look(Act::ALL[14]),
+        Self::Look(Act::ALL[15]),
+        Self::Look(Act::ALL[16]),
+        Self::Look(Act::ALL[17]),
+        Self::Look(Act::ALL[18]),
+        Self::Look(Act::ALL[19]),
+        Self::Look(Act::ALL[20]),
+        Self::Look(Act::ALL[21]),
+        Self::Look(Act::ALL[22]),
+        Self::Look(Act::ALL[23]),
         Self::LargerText,
         Self::SmallerText,
         Self::UsualText,

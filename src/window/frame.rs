@@ -83,7 +83,9 @@ fn desk_ui(ui: &mut Ui, desk: Page, command: &Command, is_here: bool) -> bool {
 
 fn more_ui(ui: &mut Ui, situation: Situation, outbox: &mut Outbox) {
     ui.menu_button(body(text!("More…")), |ui| {
-        for command in Command::LISTED.into_iter().chain([Command::Quit]) {
+        // Over a photograph there is no rail, and elsewhere nothing to do to one.
+        let listed = Command::LISTED.into_iter().filter(|command| !matches!(command, Command::Look(_)));
+        for command in listed.chain([Command::Quit]) {
             let mut button = egui::Button::new(body(command.label()));
             if let Some(keys) = command.shortcut() {
                 button = button.shortcut_text(small(ui.ctx().format_shortcut(&keys)));

@@ -5,11 +5,15 @@ use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
 use super::desktop::Desktop;
-use super::outbox::{Ask, FilesToKeep, KeptFile, Picked};
+use super::outbox::{Ask, FilesToKeep, KeptFile, Picked, ToSample};
 use super::page::Page;
 use super::session::Session;
 use crate::photo::Picture;
+use crate::photo::measure::{Sampled, sample};
+use crate::record::{Change, PhotoMark};
 use crate::store::{FileSource, Store};
+use crate::text;
+use crate::trade::colour::Srgb;
 
 /// A job that has finished.
 pub enum Finished {
@@ -24,6 +28,8 @@ pub enum Finished {
         files: Vec<KeptFile>,
         failed: Vec<String>,
     },
+    /// A patch to be written, with its colour or why it has none.
+    Sampled(Change, Option<String>),
 }
 
 /// Jobs under way.
@@ -83,11 +89,35 @@ impl Jobs {
         });
     }
 
+    /// Takes the colour of a patch off its photograph.
+    pub fn sample(&self, store: &Arc<Store>, wanted: ToSample) {
+        let store = Arc::clone(store);
+        self.start(move || {
+            let ToSample { name, photo, mut mark } = wanted;
+            let failed = match sampled(&store.photo_path(&photo), &mark) {
+                Ok(Sampled { colour: Srgb { red, green, blue }, clipped_percent, .. }) => {
+                    (mark.red, mark.green, mark.blue) = (Some(red), Some(green), Some(blue));
+                    mark.clipped_percent = Some(clipped_percent);
+                    None
+                }
+                Err(error) => Some(text!("The colour could not be taken. {error}", error = format!("{error:#}"))),
+            };
+            let mut change = Change::new(name);
+            change.put(mark);
+            Finished::Sampled(change, failed)
+        });
+    }
+
     /// Shows a file dialog.
     pub fn ask(&self, ask: Ask, parent: Option<&eframe::Frame>) {
         let chosen = self.desktop.choose(ask, parent);
         self.start(move || Finished::Picked(Picked { ask, paths: pollster::block_on(chosen) }));
     }
+}
+
+fn sampled(path: &Path, mark: &PhotoMark) -> anyhow::Result<Sampled> {
+    let picture = Picture::open(path)?.decode()?;
+    Ok(sample(&picture, &mark.points)?)
 }
 
 fn file_name(path: &Path) -> String {

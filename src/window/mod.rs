@@ -12,6 +12,7 @@ mod focus;
 pub mod forms;
 mod frame;
 mod jobs;
+mod marked;
 pub mod outbox;
 pub mod page;
 pub mod part_index;

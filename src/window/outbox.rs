@@ -11,8 +11,9 @@ use super::page::Page;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::{Hours, Settings};
+use super::viewer::Aim;
 use crate::assess::Answers;
-use crate::record::{Change, Logbook, PartId, PhotoId};
+use crate::record::{Change, Logbook, PartId, Photo, PhotoId, PhotoMark};
 use crate::rules::Rules;
 use crate::store::Store;
 
@@ -51,6 +52,19 @@ pub struct Outbox {
     pub spots: Vec<(PartId, Spot)>,
     /// The hours there are for the bench, to be remembered.
     pub hours: Option<Hours>,
+    /// Marks whose colour is to be taken off their photograph before they are written.
+    pub samples: Vec<ToSample>,
+    /// What the photograph that is shown next is opened for.
+    pub aim: Option<Aim>,
+}
+
+/// A patch whose colour is to be taken off its photograph.
+#[derive(Clone, Debug)]
+pub struct ToSample {
+    /// Of the change that writes it.
+    pub name: String,
+    pub photo: Photo,
+    pub mark: PhotoMark,
 }
 
 /// Files to be copied into the logbook.
@@ -108,6 +122,17 @@ impl Outbox {
     /// Shows a photograph over the whole window, to go on from to the others of a list.
     pub fn look_at(&mut self, photo: PhotoId, among: impl IntoIterator<Item = PhotoId>) {
         self.give(Command::LookAt(photo, among.into_iter().collect()));
+    }
+
+    /// Shows a photograph for some purpose: one of its marks, or a mark to be set.
+    pub fn look_for(&mut self, photo: PhotoId, among: impl IntoIterator<Item = PhotoId>, aim: Aim) {
+        self.aim = Some(aim);
+        self.look_at(photo, among);
+    }
+
+    /// Writes a mark once its colour is taken off its photograph.
+    pub fn sample(&mut self, sample: ToSample) {
+        self.samples.push(sample);
     }
 
     /// Goes to a spot on a part's sheet, or to its head.

@@ -7,7 +7,7 @@ use benchwright::store::Store;
 use benchwright::window::command::{Command, Situation};
 use benchwright::window::outbox::Ask;
 use benchwright::window::page::Page;
-use benchwright::window::viewer::Act;
+use benchwright::window::viewer::{Act, Tool};
 use egui::accesskit::Role;
 use egui::{Event, ViewportCommand};
 use egui_kittest::kittest::Queryable;
@@ -130,6 +130,9 @@ fn every_act_over_a_photograph_is_given_by_its_keys() {
         let among: Vec<_> = photos.iter().map(|photo| photo.id).collect();
         hand.give(Command::LookAt(photos[1].id, among.into()));
         hand.give(Command::Look(if act == Act::PixelForPixel { Act::Fit } else { Act::PixelForPixel }));
+        if act == Act::Take(Tool::Hand) {
+            hand.give(Command::Look(Act::Take(Tool::Pin)));
+        }
         hand.keys(&Command::Look(act));
         let look = hand.window.state().desks().viewer.look();
         let zoom = look.zoom.unwrap_or(0.0);
@@ -145,6 +148,9 @@ fn every_act_over_a_photograph_is_given_by_its_keys() {
             Act::Previous => shows("1 of 3"),
             Act::Compare => hand.window.query_by_label_contains("Compared with Overview: zoom").is_some(),
             Act::BesideOrOver => hand.window.query_by_role(Role::Slider).is_some(),
+            Act::Marks => shows("Nothing is marked yet."),
+            Act::Take(Tool::Hand) => !shows("Pin: 0 points set"),
+            Act::Take(tool) => shows(&format!("{}: 0 points set", tool.word())),
             Act::MatchPoints => shows("Put a point on both"),
             Act::Leave => hand.window.state().page() == Page::Part(board.id),
         };

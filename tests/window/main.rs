@@ -10,6 +10,7 @@ mod finder;
 mod hand;
 mod intake;
 mod machines;
+mod marking;
 mod part_sheet;
 mod reach;
 #[path = "../support/records.rs"]

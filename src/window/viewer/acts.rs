@@ -2,6 +2,7 @@
 
 use egui::{Key, KeyboardShortcut, Modifiers};
 
+use super::Tool;
 use crate::text;
 
 /// What can be done in the viewer.
@@ -23,12 +24,16 @@ pub enum Act {
     BesideOrOver,
     /// Points that are the same in both.
     MatchPoints,
+    /// The list of the marks, beside the picture or put away.
+    Marks,
+    /// Takes a tool up.
+    Take(Tool),
     Leave,
 }
 
 impl Act {
     /// Every act, in the order of the menu.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 24] = [
         Self::Nearer,
         Self::Farther,
         Self::Fit,
@@ -40,6 +45,18 @@ impl Act {
         Self::Compare,
         Self::BesideOrOver,
         Self::MatchPoints,
+        Self::Marks,
+        Self::Take(Tool::ALL[0]),
+        Self::Take(Tool::ALL[1]),
+        Self::Take(Tool::ALL[2]),
+        Self::Take(Tool::ALL[3]),
+        Self::Take(Tool::ALL[4]),
+        Self::Take(Tool::ALL[5]),
+        Self::Take(Tool::ALL[6]),
+        Self::Take(Tool::ALL[7]),
+        Self::Take(Tool::ALL[8]),
+        Self::Take(Tool::ALL[9]),
+        Self::Take(Tool::ALL[10]),
         Self::Leave,
     ];
 
@@ -57,6 +74,8 @@ impl Act {
             Self::Compare => text!("Photograph: compare with another"),
             Self::BesideOrOver => text!("Photograph: beside or over the other"),
             Self::MatchPoints => text!("Photograph: match points"),
+            Self::Marks => text!("Photograph: marks and what they measure"),
+            Self::Take(tool) => tool.label(),
             Self::Leave => text!("Photograph: go back"),
         }
     }
@@ -75,6 +94,8 @@ impl Act {
             Self::Compare => text!("Compare"),
             Self::BesideOrOver => text!("Beside or over"),
             Self::MatchPoints => text!("Match points"),
+            Self::Marks => text!("Marks"),
+            Self::Take(tool) => tool.word(),
             Self::Leave => text!("Back"),
         }
     }
@@ -90,6 +111,8 @@ impl Act {
             Self::Compare => text!("Before and after, or two surveys, near and far together"),
             Self::BesideOrOver => text!("Two beside each other, or one over the other under a slider"),
             Self::MatchPoints => text!("Two or three points that are the same in both lay one on the other"),
+            Self::Marks => text!("What is marked on the picture, what it measures, and pencils to mark more"),
+            Self::Take(tool) => tool.tooltip(),
             Self::Leave => text!("Back to where you were"),
         }
     }
@@ -109,6 +132,8 @@ impl Act {
             Self::Compare => key(Key::C),
             Self::BesideOrOver => key(Key::O),
             Self::MatchPoints => key(Key::P),
+            Self::Marks => key(Key::M),
+            Self::Take(tool) => key(tool.key()),
             Self::Leave => key(Key::Escape),
         }
     }

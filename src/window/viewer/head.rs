@@ -35,6 +35,7 @@ impl Viewer {
                 act_ui(ui, act, true);
             }
             ui.add_space(4.0 * GRID);
+            act_ui(ui, Act::Marks, true);
             act_ui(ui, Act::Compare, true);
             if self.compare.as_ref().is_some_and(Compare::has_two) {
                 act_ui(ui, Act::BesideOrOver, true);

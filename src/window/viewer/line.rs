@@ -4,6 +4,7 @@ use egui::{ComboBox, RichText, Ui};
 
 use crate::record::{Change, Photo, PhotoView, When, Word as _};
 use crate::text;
+use crate::window::desks::part_sheet::set_map;
 use crate::window::outbox::{Outbox, View};
 use crate::window::photographs::Photograph;
 use crate::window::theme::{GRID, Themed};
@@ -54,6 +55,13 @@ pub fn line_ui(ui: &mut Ui, view: &View<'_>, photograph: &Photograph, edit: &mut
         if let Some(caption) = edit.inline_ui(ui, Fact::line(&key, text!("Caption")), &photo.caption) {
             let name = text!("Caption a photograph of {tag}", tag = of);
             outbox.change(changed(name, Photo { caption, ..photo.clone() }));
+        }
+        if photo.part.is_some() {
+            let word =
+                if photo.is_map { text!("No longer a map of the part") } else { text!("Make it a map of the part") };
+            if link_ui(ui, word).clicked() {
+                outbox.change(set_map(of, photo, !photo.is_map));
+            }
         }
         if link_ui(ui, text!("Take the photograph out of the logbook")).clicked() {
             let mut change = Change::new(text!("Take a photograph of {tag} out", tag = of));

@@ -6,9 +6,11 @@ mod hand;
 mod head;
 mod layers;
 mod line;
+mod marking;
 mod paint;
 mod placed;
 mod points;
+mod tool;
 
 use std::collections::HashMap;
 use std::sync::Arc;
@@ -17,7 +19,9 @@ use egui::{CentralPanel, Frame, Margin, Panel, Response, Sense, Ui, WidgetInfo};
 
 pub use acts::Act;
 pub use layers::Layers;
+pub use marking::Aim;
 pub use placed::{Look, Placed};
+pub use tool::Tool;
 
 use self::compare::{Compare, Matched};
 use self::paint::Painted;
@@ -32,6 +36,9 @@ use crate::window::widgets::{Edit, body, link_ui};
 
 /// How much a press of a key brings the picture nearer.
 const KEY_ZOOM: f32 = 1.25;
+
+/// So wide must the window be for marks to stand beside the picture unasked, points.
+const ROOM: f32 = 225.0 * GRID;
 
 /// What is looked at, and how.
 #[derive(Default)]
@@ -50,6 +57,8 @@ pub struct Viewer {
     given: Vec<Act>,
     edit: Edit,
     layers: Layers,
+    /// Whether the list of marks is beside the picture; as the photograph asks for until a person has chosen.
+    shows_marks: Option<bool>,
     /// Set when the picture is to take the keys.
     wants_keys: bool,
     /// Pixels of the screen for one of the picture, as last drawn.
@@ -77,6 +86,12 @@ impl Viewer {
     /// Does something with the photograph on show.
     pub fn act(&mut self, act: Act) {
         self.given.push(act);
+    }
+
+    /// Says what the photograph on show is opened for.
+    pub fn aim(&mut self, aim: Aim) {
+        self.shows_marks = Some(true);
+        self.layers.marking.aim(aim);
     }
 
     /// How the photograph on show is looked at.
@@ -129,7 +144,7 @@ impl Viewer {
             return;
         };
         // Escape that gives a fact back must not leave as well.
-        let takes_keys = !self.edit.is_editing();
+        let takes_keys = !self.edit.is_editing() && !self.layers.marking.is_editing();
         let edge = Frame::new().fill(ui.tokens().page).inner_margin(Margin::symmetric(16, 4));
         Panel::top("over the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
             self.head_ui(ui, view, &photograph);
@@ -137,7 +152,21 @@ impl Viewer {
         Panel::bottom("under the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
             line::line_ui(ui, view, &photograph, &mut self.edit, outbox);
         });
+        if self.compare.is_none() && self.shows_marks(&photograph, ui.available_width()) {
+            let width = (0.28 * ui.available_width()).clamp(56.0 * GRID, 88.0 * GRID);
+            let marks =
+                Panel::right("beside the picture").show_separator_line(false).resizable(false).exact_size(width);
+            marks.frame(edge).show(ui, |ui| {
+                let taken = self.layers.marking.panel_ui(ui, &photograph, view, outbox);
+                self.given.extend(taken.map(Act::Take));
+            });
+        }
         CentralPanel::no_frame().show(ui, |ui| self.picture_ui(ui, view, &photograph, takes_keys, outbox));
+    }
+
+    /// Whether the list of marks is beside the picture: where there are some and there is room, unless a person chose.
+    fn shows_marks(&self, photograph: &Photograph, width: f32) -> bool {
+        self.shows_marks.unwrap_or(!photograph.file().marks.is_empty() && width >= ROOM)
     }
 
     /// The photograph was taken out of the logbook: another one takes its place.
@@ -181,7 +210,8 @@ impl Viewer {
         self.is_sharp = painted == Painted::Whole;
         say_ui(ui, &response, &painted, photo, self.zoom);
         if self.compare.is_none() {
-            self.layers.ui(ui, &placed, photograph.file(), view, outbox);
+            let pan = self.layers.ui(ui, &placed, photograph, view, outbox);
+            self.look.drag(pan, &placed);
         }
         if takes_keys {
             self.keys(ui, &response, &placed);
@@ -229,7 +259,19 @@ impl Viewer {
                 let turned = if act == Act::MatchPoints { &mut compare.is_matching } else { &mut compare.is_over };
                 *turned = !*turned;
             }
+            Act::Marks => {
+                let width = placed.area.width();
+                self.shows_marks = Some(!self.shows_marks(photograph, width));
+                self.layers.marking.take(Tool::Hand);
+            }
+            Act::Take(tool) => {
+                self.stop_comparing();
+                self.shows_marks = Some(true);
+                self.layers.marking.take(tool);
+                self.wants_keys = tool == Tool::Hand;
+            }
             // One thing after the other is put away.
+            Act::Leave if self.compare.is_none() && self.layers.marking.put_away() => self.wants_keys = true,
             Act::Leave => match &mut self.compare {
                 Some(compare) if compare.is_matching => compare.is_matching = false,
                 Some(_) => self.stop_comparing(),

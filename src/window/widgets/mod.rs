@@ -19,7 +19,7 @@ pub use edit::{Edit, Fact, pressable_ui, row_ui};
 pub use field::{choice_ui, field_ui, notes_ui, path_field_ui};
 pub use gate_strip::{GateMark, GateStand, gate_strip_ui};
 pub use picker::{Asking, Pick, Picker};
-pub use press::{link_ui, mark_button, press_if_ui, press_ui, target_ui};
+pub use press::{link_ui, mark_button, press_if_ui, press_ui, target_ui, tool_ui};
 pub use span_bar::{SpanBar, years_text};
 pub use table::{Column, Rows, Sort, Table, TableAct, TableState, Width};
 pub use words::{body, first_ui, marking, remark, section_ui, small, strong, title_ui};

@@ -49,6 +49,31 @@ pub fn mark_button(ui: &mut Ui, mark: Mark, name: &str) -> Response {
     response.on_hover_text(name)
 }
 
+/// A tool to take up; filled while it is in hand.
+pub fn tool_ui(
+    ui: &mut Ui,
+    word: &str,
+    tooltip: &str,
+    shortcut: Option<KeyboardShortcut>,
+    is_in_hand: bool,
+) -> Response {
+    let tokens = ui.tokens();
+    let mut words = RichText::new(word).font(TextRole::Body.font());
+    if is_in_hand {
+        words = words.color(tokens.press_ink);
+    }
+    let mut button = Button::new(words).min_size(vec2(0.0, 8.0 * GRID));
+    if is_in_hand {
+        button = button.fill(tokens.press);
+    }
+    let response = ui.add(button);
+    ui.ctx().accesskit_node_builder(response.id, |node| {
+        node.set_toggled(egui::accesskit::Toggled::from(is_in_hand));
+    });
+    let keys = shortcut.map(|shortcut| format!(" ({})", ui.ctx().format_shortcut(&shortcut))).unwrap_or_default();
+    response.on_hover_text(format!("{tooltip}{keys}"))
+}
+
 /// A big target with a word; filled when it is the chosen one.
 pub fn target_ui(ui: &mut Ui, word: &str, is_chosen: bool) -> Response {
     let tokens = ui.tokens();

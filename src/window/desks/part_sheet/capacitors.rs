@@ -5,6 +5,7 @@ use std::collections::HashSet;
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, figure, wrong_ui};
+use super::map::shown_ui;
 use super::verdict;
 use crate::assess::findings::after_capacitors;
 use crate::counted;
@@ -13,6 +14,7 @@ use crate::record::{
 };
 use crate::store::Store;
 use crate::text;
+use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::rounds::CapacitorsRound;
 use crate::window::theme::{GRID, Themed};
@@ -56,6 +58,14 @@ impl Look {
 }
 
 impl Capacitors {
+    /// Opens the line that a position stands in, with that position chosen.
+    pub fn open(&mut self, capacitor: CapacitorId, about: &About<'_>) {
+        let groups = groups(&about.file.capacitors);
+        let holds = |group: &&Vec<&CapacitorFile>| group.iter().any(|file| file.position.id == capacitor);
+        self.open = groups.iter().find(holds).map(|group| group[0].position.id);
+        self.chosen = HashSet::from([capacitor]);
+    }
+
     /// Draws the section.
     pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let groups = groups(&about.file.capacitors);
@@ -68,7 +78,7 @@ impl Capacitors {
             ui.label(remark(ui, text!("{positions}, {bad} to be replaced", positions = said, bad = bad)));
         }
         for group in &groups {
-            ui.push_id(group[0].position.id, |ui| self.group_ui(ui, group));
+            ui.push_id(group[0].position.id, |ui| self.group_ui(ui, about, group, outbox));
         }
         let known: HashSet<CapacitorId> = about.file.capacitors.iter().map(|position| position.position.id).collect();
         self.chosen.retain(|id| known.contains(id));
@@ -77,7 +87,7 @@ impl Capacitors {
     }
 
     /// One line for positions that are alike, and each of them once it is pressed.
-    fn group_ui(&mut self, ui: &mut Ui, group: &[&CapacitorFile]) {
+    fn group_ui(&mut self, ui: &mut Ui, about: &About<'_>, group: &[&CapacitorFile], outbox: &mut Outbox) {
         let first = group[0];
         let id = first.position.id;
         let state = first.state();
@@ -109,12 +119,12 @@ impl Capacitors {
                 }
             }
             for (at, position) in group.iter().enumerate() {
-                self.position_ui(ui, at, position);
+                self.position_ui(ui, about, at, position, outbox);
             }
         });
     }
 
-    fn position_ui(&mut self, ui: &mut Ui, at: usize, file: &CapacitorFile) {
+    fn position_ui(&mut self, ui: &mut Ui, about: &About<'_>, at: usize, file: &CapacitorFile, outbox: &mut Outbox) {
         let id = file.position.id;
         let mut is_chosen = self.chosen.contains(&id);
         let name = if file.position.designator.is_empty() {
@@ -123,7 +133,7 @@ impl Capacitors {
             file.position.designator.clone()
         };
         ui.horizontal_wrapped(|ui| {
-            if ui.checkbox(&mut is_chosen, body(name)).changed() {
+            if ui.checkbox(&mut is_chosen, body(&name)).changed() {
                 if is_chosen {
                     self.chosen.insert(id);
                 } else {
@@ -131,6 +141,7 @@ impl Capacitors {
                 }
             }
             ui.label(remark(ui, position_text(file)));
+            shown_ui(ui, about, Tie::Capacitor(id), &name, outbox);
         });
     }
 

@@ -9,8 +9,8 @@ use super::finding::FindingList;
 use crate::assess::findings::{Turn, TurnKind, what_changed};
 use crate::counted;
 use crate::record::{
-    Change, Entry, Finding, FindingFile, FindingSource, FindingState, Given, Look, Moment, PartFile, Severity, Survey,
-    When, Word,
+    Change, Entry, Finding, FindingFile, FindingId, FindingSource, FindingState, Given, Look, Moment, PartFile,
+    Severity, Survey, When, Word,
 };
 use crate::rules::Rules;
 use crate::store::Store;
@@ -47,6 +47,11 @@ struct ByHand {
 }
 
 impl Condition {
+    /// Opens a finding.
+    pub fn open(&mut self, finding: FindingId, about: &About<'_>) {
+        self.findings.open(finding, about);
+    }
+
     /// Opens a new round of questions.
     pub fn survey(&mut self) {
         if self.round.is_none() {

@@ -3,13 +3,16 @@
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, put, wrong_ui};
+use super::map::shown_or_marked_ui;
 use crate::assess::reason::finding_name;
 use crate::counted;
-use crate::record::{FindingFile, FindingId, FindingState, Hold, Look, Moment, Nature, When, Word};
+use crate::record::{FindingFile, FindingId, FindingState, Hold, Look, Nature, When, Word};
 use crate::store::Store;
 use crate::text;
 use crate::text::say;
+use crate::trade::corrosion::{change, grades};
 use crate::window::forms::work::add_by_hand;
+use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{body, field_ui, press_ui, remark, severity_ui, strong};
@@ -37,6 +40,14 @@ enum To {
 }
 
 impl FindingList {
+    /// Opens a finding, unfolding the settled ones where it is among them.
+    pub fn open(&mut self, finding: FindingId, about: &About<'_>) {
+        self.open = Some(finding);
+        self.deciding = None;
+        let state = about.file.finding(finding).map(FindingFile::state);
+        self.shows_settled |= state.is_some_and(|state| !state.calls_for_work() && state != FindingState::Watched);
+    }
+
     /// Draws the findings: what is open first, the worst on top; settled ones folded.
     pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let rank = |finding: &FindingFile| match finding.state() {
@@ -106,6 +117,7 @@ impl FindingList {
             for look in &file.looks {
                 ui.label(remark(ui, look_text(look)));
             }
+            ui.horizontal_wrapped(|ui| shown_or_marked_ui(ui, about, Tie::Finding(id), &name, outbox));
             self.acts_ui(ui, about, file, &name, outbox);
         });
     }
@@ -196,18 +208,7 @@ impl FindingList {
 
 /// A look that changes a finding's state today and keeps what is known of it.
 fn next_look(about: &About<'_>, file: &FindingFile, state: FindingState) -> Look {
-    Look {
-        id: Store::new_id(),
-        finding: file.finding.id,
-        looked: Moment::on(about.view.today),
-        state,
-        severity: file.severity(),
-        share_percent: file.last().and_then(|last| last.share_percent),
-        again_by: When::Unknown,
-        reason: String::new(),
-        survey: None,
-        work: None,
-    }
+    file.next_look(Store::new_id(), about.now(), state)
 }
 
 fn stand_text(file: &FindingFile) -> String {
@@ -217,7 +218,9 @@ fn stand_text(file: &FindingFile) -> String {
     }
     words.push(file.state().label().to_lowercase());
     if let Some(share) = file.last().and_then(|last| last.share_percent) {
-        words.push(text!("{share} % of the surface", share = share));
+        words.push(text!("{share} % of the surface", share = percent(share)));
+        words.extend(grade_text(share));
+        words.extend(spread_text(file));
     }
     if file.since().is_known() {
         words.push(text!("since {day}", day = file.since()));
@@ -228,12 +231,42 @@ fn stand_text(file: &FindingFile) -> String {
     words.join(" · ")
 }
 
+/// A share as far as a hand can measure it.
+fn percent(share: f64) -> f64 {
+    (share * 100.0).round() / 100.0
+}
+
+/// Both grades of a share.
+fn grade_text(share: f64) -> Option<String> {
+    let grades = grades(share).ok()?;
+    Some(text!("ISO 4628-3 Ri {ri}, ASTM D610 grade {d610}", ri = grades.ri, d610 = grades.d610))
+}
+
+/// How the last share that was told differs from the one before, and how fast that is.
+fn spread_text(file: &FindingFile) -> Option<String> {
+    let told = file.looks.iter().filter_map(|look| Some((look.looked.on, look.share_percent?)));
+    // A look that says nothing new of the share carries the last one on.
+    let mut told: Vec<(When, f64)> = told.collect();
+    told.dedup_by_key(|(_, share)| *share);
+    let [.., (before, first), (now, second)] = told[..] else { return None };
+    let points = format!("{:+.2}", second - first);
+    let day = |when: When| when.span().map(|span| span.first);
+    let spread = day(before).zip(day(now)).and_then(|(from, to)| change((from, first), (to, second)).ok());
+    Some(match spread {
+        None => text!("{points} points since {on}", points = points, on = day_text(before)),
+        Some(spread) => {
+            let rate = format!("{:+.2}", spread.points_per_year);
+            text!("{points} points since {on}, {rate} a year", points = points, on = before, rate = rate)
+        }
+    })
+}
+
 /// One step of a finding's life.
 pub fn look_text(look: &Look) -> String {
     let mut words =
         vec![day_text(look.looked.on), look.state.label().to_lowercase(), look.severity.label().to_lowercase()];
     if let Some(share) = look.share_percent {
-        words.push(format!("{share} %"));
+        words.push(format!("{} %", percent(share)));
     }
     if look.again_by.is_known() {
         words.push(text!("look again by {day}", day = look.again_by));

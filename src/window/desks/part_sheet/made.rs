@@ -5,6 +5,7 @@ use std::sync::Arc;
 use egui::Ui;
 
 use super::about::{About, act_ui, put};
+use super::map::shown_ui;
 use crate::assess::making;
 use crate::counted;
 use crate::record::{Change, DesignFile, FromFactory, Marking, PartFile, Word};
@@ -12,6 +13,7 @@ use crate::store::Store;
 use crate::text;
 use crate::trade::Span;
 use crate::trade::date_code::{Joint, Kept, Reading, Scheme};
+use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::rounds::{MarkingsRound, days_text, joint_notes_ui};
 use crate::window::theme::{GRID, Themed};
@@ -191,6 +193,7 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
         }
         correct =
             act_ui(ui, text!("Correct this reading…"), &text!("Correct the reading of {text}…", text = read.text));
+        shown_ui(ui, about, Tie::Marking(read.id), &read.text, outbox);
         if read.from_factory != FromFactory::No
             && act_ui(ui, text!("It came later"), &text!("{text} was added later", text = read.text))
         {

@@ -12,6 +12,7 @@ mod finding;
 mod head;
 mod identity;
 mod made;
+mod map;
 mod papers;
 mod photographs;
 mod placing;
@@ -30,11 +31,12 @@ use std::collections::HashMap;
 use egui::scroll_area::ScrollAreaOutput;
 use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
 
+pub use self::about::figure;
+pub use self::map::set_map;
 pub use self::section::Section;
 pub use self::spot::Spot;
 
 use self::about::About;
-
 use crate::record::PartId;
 use crate::text;
 use crate::window::desktop::take_dropped;
@@ -74,6 +76,7 @@ struct Sheet {
     identity: identity::Identity,
     placing: placing::Placing,
     made: made::Made,
+    map: map::Map,
     condition: condition::Condition,
     work: work::WorkList,
     capacitors: capacitors::Capacitors,
@@ -143,7 +146,7 @@ impl Sheet {
                         let gap = 10.0 * GRID;
                         let width = ((ui.available_width() - gap) / 2.0).min(COLUMN);
                         ui.horizontal_top(|ui| {
-                            for sections in [&Section::ALL[..4], &Section::ALL[4..]] {
+                            for sections in [&Section::ALL[..5], &Section::ALL[5..]] {
                                 ui.vertical(|ui| {
                                     ui.set_width(width);
                                     self.sections_ui(ui, sections, about, outbox);
@@ -184,8 +187,20 @@ impl Sheet {
     fn show(&mut self, spot: Spot, about: &About<'_>) {
         let section = match spot {
             Spot::Section(section) => section,
+            Spot::Finding(finding) => {
+                self.condition.open(finding, about);
+                Section::Condition
+            }
+            Spot::Capacitor(capacitor) => {
+                self.capacitors.open(capacitor, about);
+                Section::Capacitors
+            }
             Spot::Task(task) => {
                 self.work.open(task);
+                Section::Work
+            }
+            Spot::Work(work) => {
+                self.work.show(work, about);
                 Section::Work
             }
             Spot::Survey => {
@@ -237,6 +252,7 @@ impl Sheet {
         match section {
             Section::Identity => self.identity.ui(ui, about, &mut self.edit, outbox),
             Section::Made => self.made.ui(ui, about, outbox),
+            Section::Map => self.map.ui(ui, about, outbox),
             Section::Condition => self.condition.ui(ui, about, outbox),
             Section::Work => self.work.ui(ui, about, outbox),
             Section::Capacitors => self.capacitors.ui(ui, about, outbox),

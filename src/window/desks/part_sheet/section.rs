@@ -18,6 +18,7 @@ pub enum Section {
     #[default]
     Identity,
     Made,
+    Map,
     Condition,
     Work,
     Capacitors,
@@ -32,9 +33,10 @@ pub enum Section {
 
 impl Section {
     /// All of them, in the order of the page.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 13] = [
         Self::Identity,
         Self::Made,
+        Self::Map,
         Self::Condition,
         Self::Work,
         Self::Capacitors,
@@ -52,6 +54,7 @@ impl Section {
         match self {
             Self::Identity => text!("What it is"),
             Self::Made => text!("When it was made"),
+            Self::Map => text!("On the part"),
             Self::Condition => text!("Condition"),
             Self::Work => text!("Work"),
             Self::Capacitors => text!("Capacitors"),
@@ -71,6 +74,7 @@ impl Section {
         match self {
             Self::Identity | Self::Custody | Self::Written => 0,
             Self::Made => file.markings_now().count(),
+            Self::Map => file.photos.iter().filter(|file| file.photo.is_map).map(|file| file.marks.len()).sum(),
             Self::Condition => {
                 let holds = |state: FindingState| state.calls_for_work() || state == FindingState::Watched;
                 file.findings.iter().filter(|finding| holds(finding.state())).count()

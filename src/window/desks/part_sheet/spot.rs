@@ -2,6 +2,7 @@
 
 use super::section::Section;
 use crate::assess::{Next, Reason, TaskKey};
+use crate::record::{CapacitorId, FindingId, WorkId};
 use crate::rules::Paper;
 use crate::window::outbox::View;
 
@@ -9,8 +10,13 @@ use crate::window::outbox::View;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Spot {
     Section(Section),
+    Finding(FindingId),
+    /// A capacitor position among those that are alike.
+    Capacitor(CapacitorId),
     /// A piece of work with its guide.
     Task(TaskKey),
+    /// A record of work, outstanding or done.
+    Work(WorkId),
     /// A round of questions, begun where none is open.
     Survey,
     /// What the part's design shares: connectors, figures, years.

@@ -4,6 +4,7 @@ use egui::Ui;
 
 use super::about::{About, act_ui, day_text, wrong_ui};
 use super::head::before_text;
+use super::map::shown_ui;
 use crate::assess::{Task, TaskKey};
 use crate::counted;
 use crate::record::{Hold, Nature, Word, Work, WorkId, WorkState};
@@ -11,6 +12,7 @@ use crate::text;
 use crate::text::say;
 use crate::window::forms::work::{add_by_hand, begin, take_up_again, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
+use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::photographs::strip_ui;
 use crate::window::theme::{GRID, Themed};
@@ -41,6 +43,16 @@ impl WorkList {
     /// Shows a task's guide.
     pub fn open(&mut self, task: TaskKey) {
         self.open = Some(task);
+    }
+
+    /// Shows a record of work: its task while that is outstanding, else its evidence.
+    pub fn show(&mut self, work: WorkId, about: &About<'_>) {
+        if let Some(task) = about.answers.tasks.iter().find(|task| task.work == Some(work)) {
+            self.open(task.key());
+        } else {
+            self.shown = Some(work);
+            self.shows_all_done = true;
+        }
     }
 
     /// The form that is being filled in.
@@ -87,6 +99,9 @@ impl WorkList {
         }
         ui.indent("open task", |ui| {
             guide_ui(ui, task, about.view);
+            if let Some(work) = task.work {
+                ui.horizontal_wrapped(|ui| shown_ui(ui, about, Tie::Work(work), task.title(), outbox));
+            }
             if self.form.as_ref().is_some_and(|form| form.is_about(task)) {
                 ui.add_space(2.0 * GRID);
                 self.form_ui(ui, about, task, outbox);
