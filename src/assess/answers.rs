@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 
 use super::fit::{self, Placed, Uses};
 use super::making::Making;
-use super::outstanding::{self, Task, Totals};
+use super::outstanding::{self, Task, TaskPlace, Totals};
 use super::part_state::PartState;
 use super::power::{self, Power};
 use super::proofs::{self, ProofStanding};
@@ -64,6 +64,19 @@ impl PartAnswers {
             takes_current,
         }
     }
+
+    /// Says of each task what it still waits for on other parts.
+    pub(super) fn wait_for(&mut self, elsewhere: Vec<Vec<TaskPlace>>) {
+        let at_hand = self.file.custody_now().is_at_hand();
+        for (task, elsewhere) in self.tasks.iter_mut().zip(elsewhere) {
+            task.settle(elsewhere, at_hand);
+        }
+        self.totals = Totals::of(&self.tasks);
+    }
+
+    fn waits_elsewhere(&self) -> bool {
+        self.tasks.iter().any(|task| !task.after_elsewhere.is_empty())
+    }
 }
 
 /// What follows for one machine.
@@ -90,6 +103,8 @@ pub struct Answers {
     /// answers keep the files alive, so a place is never taken by another.
     stamps: Vec<usize>,
     designs: Vec<Arc<DesignFile>>,
+    /// Parts with work that comes after work on other parts, sorted.
+    linked: Vec<PartId>,
     /// (container, part inside), sorted.
     inside: Arc<Vec<(PartId, PartId)>>,
 }
@@ -123,10 +138,12 @@ impl Answers {
             today,
             stamps: logbook.parts.iter().map(stamp).collect(),
             designs: logbook.designs.clone(),
+            linked: parts.iter().filter(|part| part.waits_elsewhere()).map(|part| part.part).collect(),
             inside: Arc::new(inside(&logbook.parts)),
             parts,
             machines: Vec::new(),
         };
+        outstanding::settle(&mut answers.parts, &answers.linked, logbook);
         let uses = fit::uses(logbook.machines.iter().map(|file| &**file));
         answers.machines =
             logbook.machines.iter().map(|file| Arc::new(answers.answer_machine(file, &uses, rules))).collect();
@@ -139,13 +156,16 @@ impl Answers {
         if today != self.today || rules.version != self.rules_version {
             return Self::of(logbook, rules, today);
         }
-        let (parts, changed, same_nesting) = self.next_parts(logbook, rules);
+        let (mut parts, mut changed, same_nesting) = self.next_parts(logbook, rules);
+        let linked = self.next_linked(&parts, &changed);
+        changed.extend(outstanding::settle(&mut parts, &linked, logbook));
         let mut answers = Self {
             revision: logbook.revision,
             rules_version: self.rules_version,
             today,
             stamps: logbook.parts.iter().map(stamp).collect(),
             designs: logbook.designs.clone(),
+            linked,
             inside: if same_nesting { Arc::clone(&self.inside) } else { Arc::new(inside(&logbook.parts)) },
             parts,
             machines: Vec::new(),
@@ -193,6 +213,18 @@ impl Answers {
         same_nesting &= rest.is_empty();
         changed.extend(rest.iter().map(|gone| gone.part));
         (parts, changed, same_nesting)
+    }
+
+    /// Parts of the next revision with work that comes after work on other parts.
+    fn next_linked(&self, parts: &[Arc<PartAnswers>], changed: &HashSet<PartId>) -> Vec<PartId> {
+        let is_linked = |part: &PartId| {
+            let at = parts.binary_search_by(|known| known.part.cmp(part));
+            at.is_ok_and(|at| parts[at].waits_elsewhere())
+        };
+        let mut linked: Vec<PartId> = self.linked.iter().chain(changed).copied().filter(is_linked).collect();
+        linked.sort_unstable();
+        linked.dedup();
+        linked
     }
 
     fn next_machines(

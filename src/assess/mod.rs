@@ -17,6 +17,7 @@ pub mod proofs;
 pub mod readiness;
 pub mod reason;
 pub mod schedule;
+pub mod templates;
 pub mod tie;
 pub mod tonight;
 

@@ -94,7 +94,7 @@ pub fn forms(tasks: &[Task], opened: &Opened) -> Vec<TaskForm> {
         state: task.state,
         hold: task.hold,
         doable: task.doable,
-        after: task.waits_for.iter().map(|at| tasks[usize::from(*at)].title().to_owned()).collect(),
+        after: opened.answers.part(task.part).map(|part| opened.answers.firsts(part, task)).unwrap_or_default(),
         minutes: task.minutes(),
         wait_hours: task.wait_hours(),
         who: task.who(),

@@ -5,8 +5,8 @@ use uuid::Uuid;
 
 use super::{
     Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignConnector, DesignFigure, FaultCase, Finding,
-    Fitting, Look, Lot, Machine, Marking, Material, Moment, Part, Photo, PhotoMark, Place, Placement, PowerOn, Proof,
-    Reading, Role, Setting, Survey, Trial, Valuation, Work, Workshop,
+    Fitting, Look, Lot, Machine, Marking, Material, MaterialUse, Moment, Part, Photo, PhotoMark, Place, Placement,
+    PowerOn, Proof, Reading, Role, Setting, Survey, Trial, Valuation, Work, WorkAfter, Workshop,
 };
 
 macro_rules! entries {
@@ -77,12 +77,14 @@ entries! {
     Survey = "survey" [looked];
     Finding = "finding";
     Work = "work" [changed];
+    WorkAfter = "work_after";
+    MaterialUse = "material_use";
     Look = "look" [looked];
     Capacitor = "capacitor" [logged];
     CapacitorLook = "capacitor_look" [looked];
+    Proof = "proof" [run];
     Reading = "reading" [measured];
     Setting = "setting" [found];
-    Proof = "proof" [run];
     FaultCase = "fault_case" [opened];
     Trial = "trial" [tried];
     CustodyEvent = "custody_event" [happened];

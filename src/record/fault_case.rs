@@ -61,6 +61,9 @@ pub struct Trial {
     pub known_good: Option<PartId>,
     pub result: TrialResult,
     pub note: String,
+    /// Codes heard or seen: "1 long 2 short", "0D on the test card".
+    #[serde(default)]
+    pub codes: String,
 }
 
 /// A case with its trials, oldest first.

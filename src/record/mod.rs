@@ -71,5 +71,5 @@ pub use reading::{Reading, ReadingId, Setting, SettingId};
 pub use survey::{Answer, Given, Survey, SurveyId};
 pub use when::{Moment, NoDate, When, YEARS};
 pub use word::Word;
-pub use work::{Competence, Hold, Nature, Work, WorkId, WorkState};
+pub use work::{Competence, Hold, MaterialUse, MaterialUseId, Nature, Work, WorkAfter, WorkAfterId, WorkId, WorkState};
 pub use workshop::{Workshop, WorkshopId};

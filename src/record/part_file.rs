@@ -1,8 +1,8 @@
 //! A part with all that hangs on it: replaced whole when anything of it changes, shared otherwise.
 
 use super::{
-    Attachment, CapacitorFile, Custody, CustodyEvent, Entry, FaultCaseFile, FindingFile, FindingId, Marking, Part,
-    PhotoFile, Proof, Reading, Setting, Survey, SurveyId, Valuation, Work,
+    Attachment, CapacitorFile, Custody, CustodyEvent, Entry, FaultCaseFile, FindingFile, FindingId, Marking,
+    MaterialUse, Part, PhotoFile, Proof, Reading, Setting, Survey, SurveyId, Valuation, Work, WorkAfter,
 };
 
 /// A part with all that hangs on it. Lists stand in the order of their moments, oldest first.
@@ -16,6 +16,10 @@ pub struct PartFile {
     pub readings: Vec<Reading>,
     pub settings: Vec<Setting>,
     pub work: Vec<Work>,
+    /// Orders by hand of its work, in the order of their keys.
+    pub work_after: Vec<WorkAfter>,
+    /// What its work used, in the order of their keys.
+    pub uses: Vec<MaterialUse>,
     pub proofs: Vec<Proof>,
     pub cases: Vec<FaultCaseFile>,
     pub custody: Vec<CustodyEvent>,
@@ -36,6 +40,8 @@ impl PartFile {
             readings: Vec::new(),
             settings: Vec::new(),
             work: Vec::new(),
+            work_after: Vec::new(),
+            uses: Vec::new(),
             proofs: Vec::new(),
             cases: Vec::new(),
             custody: Vec::new(),
@@ -93,6 +99,8 @@ impl PartFile {
                 Some(known) => *known = work,
                 None => self.work.push(work),
             },
+            Entry::WorkAfter(order) => self.work_after.push(order),
+            Entry::MaterialUse(used) => self.uses.push(used),
             Entry::Proof(proof) => self.proofs.push(proof),
             Entry::FaultCase(case) => self.cases.push(FaultCaseFile { case, trials: Vec::new() }),
             Entry::Trial(trial) => {

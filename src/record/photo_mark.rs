@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{CapacitorId, FindingId, Id, MarkingId, PhotoId, WorkId};
+use super::{CapacitorId, FindingId, Id, MarkingId, PhotoId, ProofId, WorkId};
 
 /// The key of a [`PhotoMark`].
 pub type PhotoMarkId = Id<PhotoMark>;
@@ -81,6 +81,8 @@ pub struct PhotoMark {
     pub blue: Option<f64>,
     /// How much of a patch has some channel at its end, where the picture cannot tell the colour any more.
     pub clipped_percent: Option<f64>,
+    /// The proof that the photograph belongs to.
+    pub proof: Option<ProofId>,
 }
 
 impl PhotoMark {
@@ -94,6 +96,7 @@ impl PhotoMark {
             capacitor: None,
             marking: None,
             work: None,
+            proof: None,
             note: String::new(),
             role,
             length_mm: None,

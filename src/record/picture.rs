@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, LotId, MachineId, Moment, PartId, PhotoMark, When};
+use super::{Id, LotId, MachineId, Moment, PartId, PhotoMark, ProofId, When};
 
 /// The key of a [`Photo`].
 pub type PhotoId = Id<Photo>;
@@ -82,4 +82,6 @@ pub struct Attachment {
     pub bytes: u64,
     pub added: Moment,
     pub note: String,
+    /// The proof whose log it is.
+    pub proof: Option<ProofId>,
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, MachineId, Moment, PartId};
+use super::{Id, MachineId, Moment, PartId, ProofId, WorkId};
 
 /// The key of a [`Reading`].
 pub type ReadingId = Id<Reading>;
@@ -25,6 +25,10 @@ pub struct Reading {
     pub who: String,
     pub supersedes: Option<ReadingId>,
     pub note: String,
+    /// The proof that it was taken in.
+    pub proof: Option<ProofId>,
+    /// The work that it shows done.
+    pub work: Option<WorkId>,
 }
 
 /// The key of a [`Setting`].

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{FindingId, Id, Moment, PartId};
+use super::{FindingId, Id, MaterialId, Moment, PartId};
 
 /// The key of a [`Work`].
 pub type WorkId = Id<Work>;
@@ -69,6 +69,40 @@ impl WorkState {
     pub fn may_become(self, next: Self) -> bool {
         if self.is_outstanding() { next != Self::Open || self == Self::Open } else { next == Self::Open }
     }
+}
+
+/// The key of a [`WorkAfter`].
+pub type WorkAfterId = Id<WorkAfter>;
+
+/// An order by hand: a piece of work is done only after another, on the same part or on another one.
+///
+/// The order that the tables ask for stands beside it; where both would go in a circle the tables' holds.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WorkAfter {
+    pub id: WorkAfterId,
+    /// The part that the later piece is on.
+    pub part: PartId,
+    /// The later piece.
+    pub work: WorkId,
+    /// The piece that is done first.
+    pub after: WorkId,
+}
+
+/// The key of a [`MaterialUse`].
+pub type MaterialUseId = Id<MaterialUse>;
+
+/// Material that went into a piece of work.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct MaterialUse {
+    pub id: MaterialUseId,
+    /// The part that the piece is on.
+    pub part: PartId,
+    pub work: WorkId,
+    pub material: MaterialId,
+    /// In the material's own unit, above 0.
+    pub amount: f64,
 }
 
 /// A piece of work that somebody has touched: added by hand, begun, done, waived or remarked on.

@@ -2,6 +2,7 @@
 
 use std::collections::HashSet;
 
+use super::check_template;
 use super::load::{Row, Tables};
 use super::table_error::At;
 use super::{FigureRule, FindingRule, InspectionRule, KindRule, ProofRule, Question, Sitting, TableError, WorkRule};
@@ -40,6 +41,12 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     for row in &tables.proofs {
         check.proof(row);
     }
+    for Row { value, at } in &tables.templates {
+        check.name(at, &value.name);
+        check.filled(at, &[("say", &value.say), ("how", &value.how), ("source", &value.source)]);
+        check.no_doubles(at, value.kinds.iter().map(|kind| kind.name()));
+    }
+    check_template::check(tables, check.errors);
     for row in &tables.kinds {
         check.kind(row);
     }

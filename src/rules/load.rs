@@ -1,9 +1,9 @@
 //! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
 //!
-//! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[proof]]`, `[[kind]]` and
-//! `[[inspection]]`. In the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
+//! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[template]]`, `[[proof]]`,
+//! `[[kind]]` and `[[inspection]]`. In the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
-//! with its mentions in `after`, `proven_by` and `voids`. A finding that answers still raise cannot be taken away.
+//! with its mentions in `after`, `proven_by`, `voids` and templates. A finding that answers still raise cannot be taken away.
 //! `connectors.toml` holds connectors alone, and is read as [`Connectors::load`] says.
 
 use std::collections::{HashMap, HashSet};
@@ -17,7 +17,7 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 use super::table_error::At;
 use super::{
     Connectors, FindingRule, InspectionRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors,
-    WorkRule,
+    Template, WorkRule,
 };
 use super::{check, connectors, lookup, order};
 use crate::record::Word;
@@ -49,6 +49,7 @@ const SHIPPED: &[(&str, &str)] = &[
     ("work/monitors.toml", include_str!("../../resources/rules/work/monitors.toml")),
     ("work/cases.toml", include_str!("../../resources/rules/work/cases.toml")),
     ("work/peripherals.toml", include_str!("../../resources/rules/work/peripherals.toml")),
+    ("templates.toml", include_str!("../../resources/rules/templates.toml")),
     ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
     ("inspections.toml", include_str!("../../resources/rules/inspections.toml")),
     (CONNECTORS, connectors::SHIPPED),
@@ -68,6 +69,7 @@ pub(super) struct Tables {
     pub findings: Vec<Row<FindingRule>>,
     pub work: Vec<Row<WorkRule>>,
     pub sittings: Vec<Row<Sitting>>,
+    pub templates: Vec<Row<Template>>,
     pub proofs: Vec<Row<ProofRule>>,
     pub kinds: Vec<Row<KindRule>>,
     pub inspections: Vec<Row<InspectionRule>>,
@@ -95,6 +97,7 @@ table_rows! {
     FindingRule "finding" findings;
     WorkRule "work" work;
     Sitting "sitting" sittings;
+    Template "template" templates;
     ProofRule "proof" proofs;
     InspectionRule "inspection" inspections;
 }
@@ -202,6 +205,7 @@ impl Layer {
                 FindingRule::TABLE => self.rows::<FindingRule>(&at, rows, errors),
                 WorkRule::TABLE => self.rows::<WorkRule>(&at, rows, errors),
                 Sitting::TABLE => self.rows::<Sitting>(&at, rows, errors),
+                Template::TABLE => self.rows::<Template>(&at, rows, errors),
                 ProofRule::TABLE => self.rows::<ProofRule>(&at, rows, errors),
                 KindRule::TABLE => self.rows::<KindRule>(&at, rows, errors),
                 InspectionRule::TABLE => self.rows::<InspectionRule>(&at, rows, errors),
@@ -238,6 +242,7 @@ impl Layer {
         lay_rows::<FindingRule>(&mut self, base, errors);
         let work = lay_rows::<WorkRule>(&mut self, base, errors);
         lay_rows::<Sitting>(&mut self, base, errors);
+        lay_rows::<Template>(&mut self, base, errors);
         let proofs = lay_rows::<ProofRule>(&mut self, base, errors);
         lay_rows::<KindRule>(&mut self, base, errors);
         lay_rows::<InspectionRule>(&mut self, base, errors);
@@ -245,6 +250,9 @@ impl Layer {
             row.value.after.retain(|name| !work.contains(name));
             row.value.proven_by.retain(|name| !proofs.contains(name));
             row.value.voids.retain(|name| !proofs.contains(name));
+        }
+        for row in &mut base.templates {
+            row.value.work.retain(|name| !work.contains(name));
         }
     }
 }

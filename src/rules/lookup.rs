@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::sync::Arc;
 
 use super::load::{Row, Tables};
-use super::{Connectors, FindingRule, KindRule, ProofRule, Question, Rules, WorkRule};
+use super::{Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Template, WorkRule};
 use crate::record::{CapacitorState, Dielectric, Kind, Severity, Word};
 
 /// Rows by what they are looked up by.
@@ -30,6 +30,7 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     let findings = shared(tables.findings);
     let work = shared(tables.work);
     let sittings = shared(tables.sittings);
+    let templates = shared(tables.templates);
     let proofs = shared(tables.proofs);
     let kinds = shared(tables.kinds);
     let inspections = shared(tables.inspections);
@@ -67,7 +68,7 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     }
     let connectors = Arc::new(connectors);
     let index = Arc::new(index);
-    Rules { version, questions, findings, work, sittings, proofs, kinds, inspections, connectors, index }
+    Rules { version, questions, findings, work, sittings, templates, proofs, kinds, inspections, connectors, index }
 }
 
 fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {
@@ -100,6 +101,11 @@ impl Rules {
     /// As [`Rules::is_before`], by places in the working order.
     pub fn is_place_before(&self, first: usize, later: usize) -> bool {
         self.index.before.get(later).and_then(|before| before.get(first)).copied().unwrap_or(false)
+    }
+
+    /// The overhauls that are meant for a kind.
+    pub fn templates_for(&self, kind: Kind) -> impl Iterator<Item = &Arc<Template>> {
+        self.templates.iter().filter(move |template| template.kinds.contains(&kind))
     }
 
     pub fn proof(&self, name: &str) -> Option<&Arc<ProofRule>> {
@@ -159,12 +165,14 @@ impl Rules {
             .proofs
             .iter()
             .flat_map(|row| [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions));
+        let templates = self.templates.iter().flat_map(|row| [&row.say, &row.how, &row.source]);
         let inspections = self.inspections.iter().flat_map(|row| [&row.say, &row.source]);
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)
             .chain(work)
             .chain(sittings)
+            .chain(templates)
             .chain(proofs)
             .chain(inspections)
             .chain(connectors)

@@ -2,6 +2,7 @@
 //! for, which proofs a kind needs, what is looked at again sooner. Code holds mechanisms, tables hold the trade.
 
 mod check;
+mod check_template;
 pub mod connectors;
 mod load;
 mod lookup;
@@ -13,5 +14,5 @@ pub use connectors::{Connector, Connectors};
 pub use table_error::{TableError, TableErrors};
 pub use types::{
     AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, Paper, ProofRule, Question, Rules,
-    Sitting, WorkRule,
+    Sitting, Template, WorkRule,
 };

@@ -19,6 +19,7 @@ pub struct Rules {
     /// In an order in which every piece comes after all that it needs done first.
     pub work: Vec<Arc<WorkRule>>,
     pub sittings: Vec<Arc<Sitting>>,
+    pub templates: Vec<Arc<Template>>,
     pub proofs: Vec<Arc<ProofRule>>,
     pub kinds: Vec<Arc<KindRule>>,
     pub inspections: Vec<Arc<InspectionRule>>,
@@ -200,6 +201,22 @@ pub struct Sitting {
     /// Minutes it takes to lay out the tools, and to put them away.
     #[serde(default)]
     pub set_up_minutes: u32,
+}
+
+/// A whole overhaul: pieces of work that follow one another on one part.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Template {
+    pub name: String,
+    /// What it is called: "Overhaul of a supply".
+    pub say: String,
+    /// What it is for, and what to mind, in a sentence or two.
+    pub how: String,
+    /// The kinds it is meant for.
+    pub kinds: Vec<Kind>,
+    /// Pieces of work by name, in their order; one that a kind cannot have is left out there.
+    pub work: Vec<String>,
+    pub source: String,
 }
 
 /// A test that shows a part works.

@@ -85,7 +85,19 @@ impl Records {
         let Self { workshop, place, lot, design, material, part, machine, .. } = self;
         let Self { design_connector, design_figure, role, placement, fitting, power_on, .. } = self;
         let Self { marking, survey, finding, work, look, capacitor, capacitor_look, reading, setting, .. } = self;
-        let Self { proof, fault_case, trial, custody_event, valuation, photo, photo_mark, attachment, .. } = self;
+        let Self {
+            work_after,
+            material_use,
+            proof,
+            fault_case,
+            trial,
+            custody_event,
+            valuation,
+            photo,
+            photo_mark,
+            attachment,
+            ..
+        } = self;
 
         let mut looks = piles!(look, |one| Some(one.finding), looked, id);
         let findings = sorted(finding, |finding| finding.id)
@@ -124,6 +136,8 @@ impl Records {
         piles!(part_readings, |one: &Reading| one.part, measured, id).file(&mut parts, key, |file| &mut file.readings);
         piles!(setting, |one| Some(one.part), found, id).file(&mut parts, key, |file| &mut file.settings);
         piles!(work, |one| Some(one.part), changed, id).file(&mut parts, key, |file| &mut file.work);
+        Piles::new(work_after, |one| Some(one.part), |one| one.id).file(&mut parts, key, |file| &mut file.work_after);
+        Piles::new(material_use, |one| Some(one.part), |one| one.id).file(&mut parts, key, |file| &mut file.uses);
         piles!(part_proofs, |one: &Proof| one.part, run, id).file(&mut parts, key, |file| &mut file.proofs);
         piles!(part_cases, |one: &FaultCaseFile| one.case.part, case.opened, case.id)
             .file(&mut parts, key, |file| &mut file.cases);

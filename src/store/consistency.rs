@@ -8,6 +8,7 @@ use uuid::Uuid;
 use super::describe::describe;
 use super::error::StoreError;
 use super::history::{Image, Touch};
+use super::orders;
 use super::refusal::Refusal;
 use super::rows::Records;
 use super::write::Fault;
@@ -36,7 +37,7 @@ pub fn links(connection: &Connection) -> Result<Vec<Link>, StoreError> {
     Ok(links)
 }
 
-fn key_in(image: &Image, field: &str) -> Option<Uuid> {
+pub fn key_in(image: &Image, field: &str) -> Option<Uuid> {
     image.get(field)?.as_str()?.parse().ok()
 }
 
@@ -134,6 +135,11 @@ fn lives(connection: &Connection, key: EntryKey, old: Option<&Image>, new: &Imag
             role_of_machine(connection, key, new)?;
             fitted_once(connection, key, new)
         }
+        EntryKind::WorkAfter => {
+            work_of_part(connection, key, new)?;
+            orders::check(connection, new)
+        }
+        EntryKind::MaterialUse => work_of_part(connection, key, new),
         EntryKind::Work => {
             let state = |image: &Image| image.get("state")?.as_str().and_then(WorkState::named);
             match old.and_then(state).zip(state(new)) {
@@ -170,6 +176,16 @@ fn role_of_machine(connection: &Connection, key: EntryKey, image: &Image) -> Res
         return Ok(());
     }
     Err(Refusal::RoleOfAnother { at: describe(connection, key) }.into())
+}
+
+/// What hangs on a piece of work names the part that it is on.
+fn work_of_part(connection: &Connection, key: EntryKey, image: &Image) -> Result<(), StoreError> {
+    let Some((work, part)) = key_in(image, "work").zip(key_in(image, "part")) else { return Ok(()) };
+    let mut statement = connection.prepare_cached("SELECT 1 FROM work WHERE id = ? AND part = ?")?;
+    if statement.exists([work.as_bytes(), part.as_bytes()])? {
+        return Ok(());
+    }
+    Err(Refusal::WorkOfAnother { at: describe(connection, key) }.into())
 }
 
 fn fitted_once(connection: &Connection, key: EntryKey, image: &Image) -> Result<(), StoreError> {

@@ -20,7 +20,9 @@ const FROM_ONE: (f64, f64, &str) = (1.0, 10_000.0, "1 to 10000");
 
 /// Least and greatest value of a column, and how a message says so.
 fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
-    use EntryKind::{Attachment, Capacitor, CapacitorLook, DesignConnector, Look, Material, Photo, PhotoMark, Role};
+    use EntryKind::{
+        Attachment, Capacitor, CapacitorLook, DesignConnector, Look, Material, MaterialUse, Photo, PhotoMark, Role,
+    };
     match (kind, column) {
         (DesignConnector | Role, "count") => FROM_ONE,
         (PhotoMark, "red" | "green" | "blue") => (0.0, 1.0, "0 to 1"),
@@ -28,6 +30,7 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
         (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
         (PhotoMark, "length_mm" | "breadth_mm")
         | (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
+        (MaterialUse, "amount") => ABOVE_ZERO,
         (Capacitor, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
         (Photo, "width_px" | "height_px") => (0.0, 1e6, "0 to 1000000"),
         (Attachment, "bytes") => (0.0, 1e15, "0 to 1000000000000000"),

@@ -21,6 +21,7 @@ pub mod invent;
 mod load;
 mod lock;
 mod marks;
+mod orders;
 mod own_tables;
 mod refusal;
 mod reload;

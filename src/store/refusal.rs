@@ -57,6 +57,12 @@ pub enum Refusal {
     #[error("{}", text!("{at}: work that is “{from}” cannot become “{to}”", at = .at, from = .from.label(), to = .to.label()))]
     WorkStep { at: String, from: WorkState, to: WorkState },
 
+    #[error("{}", text!("These pieces of work would come after each other in a circle: {work}", work = .work))]
+    WorkCircle { work: String },
+
+    #[error("{}", text!("{at}: the piece of work is on another part", at = .at))]
+    WorkOfAnother { at: String },
+
     #[error("{}", text!("{at}: “{act}” is not possible as the part is “{custody}” then", at = .at, act = .act.label(), custody = .custody))]
     CustodyStep { at: String, act: CustodyAct, custody: String },
 

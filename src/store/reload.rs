@@ -21,14 +21,15 @@ const MANY: usize = 2000;
 pub fn owners(kind: EntryKind) -> &'static [(&'static str, EntryKind)] {
     use EntryKind::{
         Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignConnector, DesignFigure, FaultCase, Finding,
-        Fitting, Look, Lot, Machine, Marking, Material, Part, Photo, PhotoMark, Place, Placement, PowerOn, Proof,
-        Reading, Role, Setting, Survey, Trial, Valuation, Work, Workshop,
+        Fitting, Look, Lot, Machine, Marking, Material, MaterialUse, Part, Photo, PhotoMark, Place, Placement, PowerOn,
+        Proof, Reading, Role, Setting, Survey, Trial, Valuation, Work, WorkAfter, Workshop,
     };
     match kind {
         Workshop | Place | Lot | Design | Material | Part | Machine => &[],
         DesignConnector | DesignFigure => &[("design", Design)],
         Role | Placement | Fitting | PowerOn => &[("machine", Machine)],
-        Marking | Survey | Finding | Work | Capacitor | Setting | CustodyEvent | Valuation => &[("part", Part)],
+        Marking | Survey | Finding | Work | WorkAfter | MaterialUse | Capacitor | Setting | CustodyEvent
+        | Valuation => &[("part", Part)],
         Look => &[("finding", Finding)],
         CapacitorLook => &[("capacitor", Capacitor)],
         Trial => &[("case", FaultCase)],

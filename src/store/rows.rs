@@ -125,19 +125,21 @@ rows! {
     Survey survey { id, part, looked, who, why, supersedes, note, answers }
     Finding finding { id, part, what, place_on_part, source, question, note }
     Work work { id, part, finding, rule, title, hold, nature, state, changed, who, minutes, used, reason, reversible, note }
+    WorkAfter work_after { id, part, work, after }
+    MaterialUse material_use { id, part, work, material, amount }
     Look look { id, finding, looked, state, severity, share_percent, again_by, reason, survey, work }
     Capacitor capacitor { id, part, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, logged, state }
     CapacitorLook capacitor_look { id, capacitor, looked, state, measured_uf, esr_mohm, leakage_ua, replaced_by, note }
-    Reading reading { id, part, machine, measured, quantity, value, unit, condition, who, supersedes, note }
-    Setting setting { id, part, found, name, value, source }
     Proof proof { id, part, machine, test, run, rig, minutes, criterion, result, who, note }
+    Reading reading { id, part, machine, measured, quantity, value, unit, condition, who, supersedes, note, proof, work }
+    Setting setting { id, part, found, name, value, source }
     FaultCase fault_case { id, part, machine, opened, symptom, state, outcome }
-    Trial trial { id, case, tried, configuration, step, suspect, known_good, result, note }
+    Trial trial { id, case, tried, configuration, step, suspect, known_good, result, note, codes }
     CustodyEvent custody_event { id, part, happened, act, party, until, price_cents, condition, note }
     Valuation valuation { id, part, on, amount_cents, basis }
     Photo photo { id, part, machine, lot, content, extension, width_px, height_px, added, taken, view, caption, is_map }
-    PhotoMark photo_mark { id, photo, points, finding, capacitor, marking, work, note, role, length_mm, breadth_mm, red, green, blue, clipped_percent }
-    Attachment attachment { id, part, machine, lot, kind, content, file_name, bytes, added, note }
+    PhotoMark photo_mark { id, photo, points, finding, capacitor, marking, work, note, role, length_mm, breadth_mm, red, green, blue, clipped_percent, proof }
+    Attachment attachment { id, part, machine, lot, kind, content, file_name, bytes, added, note, proof }
 }
 
 /// The title page stands alone in a document and not in a list.

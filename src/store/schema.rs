@@ -14,8 +14,11 @@ use crate::record::Word as _;
 pub const APPLICATION_ID: i32 = 0x4277_4C62;
 
 /// One SQL text a version; the first brings an empty file to version 1. Never changed once landed.
-const MIGRATIONS: &[&str] =
-    &[include_str!("../../resources/migrations/0001.sql"), include_str!("../../resources/migrations/0002.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../../resources/migrations/0001.sql"),
+    include_str!("../../resources/migrations/0002.sql"),
+    include_str!("../../resources/migrations/0003.sql"),
+];
 
 /// The form that this program writes.
 pub const VERSION: u32 = MIGRATIONS.len() as u32;

@@ -8,7 +8,9 @@ use crate::record::{Attachment, EntryKind, FaultCaseFile, MachineFile, PartFile,
 impl Records {
     /// Takes over everything of a part but the kinds that are to be read again.
     pub fn take_part(&mut self, file: &PartFile, stale: &BTreeSet<EntryKind>) {
-        let PartFile { part, markings, surveys, findings, capacitors, readings, settings, work, .. } = file;
+        let PartFile {
+            part, markings, surveys, findings, capacitors, readings, settings, work, work_after, uses, ..
+        } = file;
         let PartFile { proofs, cases, custody, valuations, photos, attachments, .. } = file;
         let keeps = |kind| !stale.contains(&kind);
         let mut take = Take { records: self, stale };
@@ -40,6 +42,12 @@ impl Records {
         }
         if keeps(EntryKind::Work) {
             self.work.extend_from_slice(work);
+        }
+        if keeps(EntryKind::WorkAfter) {
+            self.work_after.extend_from_slice(work_after);
+        }
+        if keeps(EntryKind::MaterialUse) {
+            self.material_use.extend_from_slice(uses);
         }
         if keeps(EntryKind::CustodyEvent) {
             self.custody_event.extend_from_slice(custody);

@@ -42,6 +42,7 @@ fn an_attachment_of_many_blocks_is_kept_whole() {
         bytes: kept.bytes,
         added: Moment::default(),
         note: String::new(),
+        proof: None,
     };
     assert_eq!(std::fs::metadata(store.attachment_path(&attachment)).unwrap().len(), 1_000_000);
 }

@@ -3,10 +3,10 @@
 use benchwright::record::{
     Answer, Attachment, AttachmentKind, Capacitor, CapacitorLook, CapacitorState, CaseState, CustodyAct, CustodyEvent,
     Design, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource, FindingState, Fitting,
-    FromFactory, Given, Hold, Id, Kind, Look, Lot, Machine, MarkUse, Marking, Material, Moment, Mounting, Nature,
-    Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof,
-    ProofResult, Reading, Role, Setting, Severity, Side, Standing, Surface, Survey, Trial, TrialResult, Valuation,
-    When, Word, Work, WorkState,
+    FromFactory, Given, Hold, Id, Kind, Look, Lot, Machine, MarkUse, Marking, Material, MaterialUse, Moment, Mounting,
+    Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView, Place, Placement, PowerOn, PowerOnResult,
+    Proof, ProofResult, Reading, Role, Setting, Severity, Side, Standing, Surface, Survey, Trial, TrialResult,
+    Valuation, When, Word, Work, WorkAfter, WorkState,
 };
 
 use crate::support::{id, moment, when};
@@ -98,6 +98,7 @@ impl Chance {
             bytes: self.next() >> 20,
             added: self.moment(),
             note: self.text(),
+            proof: None,
         };
         vec![photo.into(), mark.into(), attachment.into()]
     }
@@ -259,6 +260,20 @@ impl Chance {
             reversible: self.maybe(Self::coin),
             note: self.text(),
         };
+        let first = Work { id: id(), ..work.clone() };
+        let order = WorkAfter { id: id(), part: of, work: work.id, after: first.id };
+        let material = Material {
+            id: id(),
+            name: self.text(),
+            unit: "ml".into(),
+            stock: self.figure(),
+            minimum: 0.0,
+            place: None,
+            price_cents: None,
+            supplier: self.text(),
+            note: self.text(),
+        };
+        let used = MaterialUse { id: id(), part: of, work: work.id, material: material.id, amount: self.figure() };
         let finding = Finding {
             id: id(),
             part: of,
@@ -283,7 +298,8 @@ impl Chance {
             work: self.maybe(|_| work.id),
         });
         let looks: Vec<Entry> = looks.map(Entry::from).collect();
-        entries.extend([survey.into(), work.into(), finding.into()]);
+        entries.extend([survey.into(), first.into(), work.into(), order.into()]);
+        entries.extend([material.into(), used.into(), finding.into()]);
         entries.extend(looks);
         for number in 0..self.below(3) {
             let position = Capacitor {
@@ -370,19 +386,6 @@ impl Chance {
 
     /// A reading, a proof and a case with a trial.
     fn tests(&mut self, part: Option<PartId>, machine: Option<Id<Machine>>) -> Vec<Entry> {
-        let reading = Reading {
-            id: id(),
-            part,
-            machine,
-            measured: self.moment(),
-            quantity: self.text(),
-            value: -self.figure(),
-            unit: "V".into(),
-            condition: self.text(),
-            who: self.text(),
-            supersedes: None,
-            note: self.text(),
-        };
         let proof = Proof {
             id: id(),
             part,
@@ -395,6 +398,21 @@ impl Chance {
             result: self.word::<ProofResult>(),
             who: self.text(),
             note: self.text(),
+        };
+        let reading = Reading {
+            id: id(),
+            part,
+            machine,
+            measured: self.moment(),
+            quantity: self.text(),
+            value: -self.figure(),
+            unit: "V".into(),
+            condition: self.text(),
+            who: self.text(),
+            supersedes: None,
+            note: self.text(),
+            proof: Some(proof.id),
+            work: None,
         };
         let case = FaultCase {
             id: id(),
@@ -415,8 +433,9 @@ impl Chance {
             known_good: None,
             result: self.word::<TrialResult>(),
             note: self.text(),
+            codes: self.text(),
         };
-        vec![reading.into(), proof.into(), case.into(), trial.into()]
+        vec![proof.into(), reading.into(), case.into(), trial.into()]
     }
 
     /// A machine with a role that a part is planned for, was fitted in and taken out of.

@@ -1,12 +1,13 @@
 //! A change that does not hold is refused with what and where, and nothing of it is written.
 
 use benchwright::record::{
-    Capacitor, CapacitorState, Change, Entry, Kind, MarkUse, PartId, Photo, PhotoMark, Side, When, Word as _,
+    Capacitor, CapacitorState, Change, Entry, Kind, MarkUse, Material, MaterialUse, PartId, Photo, PhotoMark, Side,
+    When, Word as _, Work, WorkAfter, WorkState,
 };
 use benchwright::store::{Refusal, Store, StoreError};
 
 use crate::records;
-use crate::support::{fitting, fresh, id, machine, moment, part, place, put};
+use crate::support::{assert_same, fitting, fresh, id, machine, moment, part, place, put};
 
 fn refusal(outcome: Result<(), StoreError>) -> Refusal {
     match outcome {
@@ -53,6 +54,37 @@ fn figures_that_cannot_be_are_named_with_their_record_and_bounds() {
     put(&store, "Design", design.clone()).unwrap();
     let connector = records::connector(design.id, Side::Offers, "isa_16", 0);
     refused(&store, connector, &["design connector of design NB-4", "count", "1 to 10000"]);
+}
+
+#[test]
+fn work_never_comes_after_itself_over_however_many_parts() {
+    let (_folder, store) = fresh();
+    let (board, card) = (part("0042", Kind::Mainboard), part("0043", Kind::VideoCard));
+    let work = |part: PartId, title: &str| Work {
+        title: title.to_owned(),
+        ..records::work(part, WorkState::Open, moment("2024"))
+    };
+    let (mend, try_it, sort) = (work(card.id, "Mend"), work(board.id, "Try"), work(board.id, "Sort"));
+    let after = |later: &Work, first: &Work| WorkAfter { id: id(), part: later.part, work: later.id, after: first.id };
+    let mut change = Change::new("Log");
+    change.put(board.clone()).put(card.clone()).put(mend.clone()).put(try_it.clone()).put(sort.clone());
+    change.put(after(&try_it, &mend)).put(after(&sort, &try_it));
+    let logged = store.write(change).unwrap();
+
+    refused(&store, after(&mend, &sort), &["in a circle", "Mend (0043) → Try (0042) → Sort (0042) → Mend (0043)"]);
+    refused(&store, after(&mend, &mend), &["in a circle", "Mend (0043) → Mend (0043)"]);
+    refused(&store, WorkAfter { part: card.id, ..after(&sort, &mend) }, &["on another part"]);
+    assert_same(&store.logbook(), &logged);
+
+    let material = Material { name: "Solder".to_owned(), unit: "g".to_owned(), stock: 10.0, ..records::material() };
+    put(&store, "Solder", material.clone()).unwrap();
+    let used = |amount: f64| MaterialUse { id: id(), part: card.id, work: mend.id, material: material.id, amount };
+    refused(&store, used(0.0), &["material use", "amount", "above 0"]);
+    refused(&store, Material { stock: -1.0, ..material.clone() }, &["Solder", "stock", "0 or more"]);
+    put(&store, "Used", used(2.5)).unwrap();
+    let kept = store.logbook();
+    assert_eq!(kept.part(card.id).unwrap().uses[0].amount, 2.5);
+    assert_eq!(kept.part(board.id).unwrap().work_after.len(), 2);
 }
 
 #[test]

@@ -157,6 +157,21 @@ pub fn work(part: PartId, state: WorkState, changed: Moment) -> Work {
     }
 }
 
+/// A material of no name of which there is none.
+pub fn material() -> Material {
+    Material {
+        id: Store::new_id(),
+        name: "Material".to_owned(),
+        unit: "piece".to_owned(),
+        stock: 0.0,
+        minimum: 0.0,
+        place: None,
+        price_cents: None,
+        supplier: String::new(),
+        note: String::new(),
+    }
+}
+
 /// A wet can of 1000 µF and 6.3 V, the commonest on the boards of the time.
 pub fn capacitor(part: PartId, designator: &str, logged: Moment, state: CapacitorState) -> Capacitor {
     Capacitor {
@@ -192,6 +207,8 @@ pub fn reading(part: PartId, measured: Moment, quantity: &str, value: f64, unit:
         who: String::new(),
         supersedes: None,
         note: String::new(),
+        proof: None,
+        work: None,
     }
 }
 

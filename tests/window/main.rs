@@ -21,3 +21,4 @@ mod shell;
 mod theme;
 mod verdicts;
 mod viewer;
+mod work_path;

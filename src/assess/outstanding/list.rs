@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::order::in_order;
 use super::{Job, Task, calls, is_behind_a_cure};
 use crate::record::{Custody, FindingFile, FindingId, FindingState, Hold, PartFile, Work, WorkState};
 use crate::rules::{Rules, WorkRule};
@@ -18,15 +19,16 @@ pub fn of_part(file: &PartFile, rules: &Rules) -> Vec<Task> {
         add_called_for(&mut tasks, file, finding, &works, rules);
     }
     for work in &file.work {
-        if let Some(task) = by_hand(work, file, &tasks, rules) {
+        if let Some(listed) = listed(work, &mut tasks) {
+            join(listed, work);
+        } else if let Some(task) = by_hand(work, file, &tasks, rules) {
             tasks.push(task);
         }
     }
     // The tables stand in working order; work in the restorer's own words comes last, as it was added.
     let mut placed: Vec<(usize, Task)> = tasks.into_iter().map(|task| (place_of(&task, rules), task)).collect();
     placed.sort_by_key(|(place, _)| *place);
-    link(&mut placed, rules, file.custody_now().is_at_hand());
-    placed.into_iter().map(|(_, task)| task).collect()
+    in_order(placed, file, rules, file.custody_now().is_at_hand())
 }
 
 fn add_called_for(tasks: &mut Vec<Task>, file: &PartFile, finding: &FindingFile, works: &[&Work], rules: &Rules) {
@@ -77,7 +79,18 @@ fn new_task(
     finding: &FindingFile,
 ) -> Task {
     let findings = vec![finding.finding.id];
-    Task { part: file.part.id, job, findings, work, state, hold, waits_for: Vec::new(), doable: false }
+    Task {
+        part: file.part.id,
+        job,
+        findings,
+        work,
+        state,
+        hold,
+        waits_for: Vec::new(),
+        after_elsewhere: Vec::new(),
+        elsewhere: Vec::new(),
+        doable: false,
+    }
 }
 
 /// The task of a record that no finding's rule asks for: added by hand, or begun before the rules were changed.
@@ -105,27 +118,28 @@ fn by_hand(work: &Work, file: &PartFile, tasks: &[Task], rules: &Rules) -> Optio
         state: work.state,
         hold: rule.map_or(work.hold, |rule| rule.hold),
         waits_for: Vec::new(),
+        after_elsewhere: Vec::new(),
+        elsewhere: Vec::new(),
         doable: false,
     })
 }
 
-fn place_of(task: &Task, rules: &Rules) -> usize {
-    task.rule().map_or(usize::MAX, |rule| rules.place_of(&rule.name))
+/// The task that a record by hand asks for too: the same work, called for by a finding or added before.
+fn listed<'a>(work: &Work, tasks: &'a mut [Task]) -> Option<&'a mut Task> {
+    let by_hand = work.finding.is_none() && !work.rule.is_empty() && work.state.is_outstanding();
+    tasks.iter_mut().find(|task| by_hand && task.rule().is_some_and(|rule| rule.name == work.rule))
 }
 
-/// Says of each task which ones must be done first, over however many steps, and whether it can be started now.
-fn link(tasks: &mut [(usize, Task)], rules: &Rules, at_hand: bool) {
-    for later in 0..tasks.len() {
-        let place = tasks[later].0;
-        let waits_for: Vec<u16> = if place == usize::MAX {
-            Vec::new()
-        } else {
-            (0..later as u16).filter(|first| rules.is_place_before(tasks[usize::from(*first)].0, place)).collect()
-        };
-        let task = &mut tasks[later].1;
-        task.doable = waits_for.is_empty() && at_hand && task.state != WorkState::Waiting;
-        task.waits_for = waits_for;
+/// Lets a task stand as far as a record by hand of the same work has come.
+fn join(task: &mut Task, work: &Work) {
+    if progress(work.state) > progress(task.state) {
+        task.state = work.state;
     }
+    task.work = task.work.or(Some(work.id));
+}
+
+fn place_of(task: &Task, rules: &Rules) -> usize {
+    task.rule().map_or(usize::MAX, |rule| rules.place_of(&rule.name))
 }
 
 /// Open findings that no rule calls for work on and for which nobody has decided any.

@@ -1,18 +1,26 @@
 //! Outstanding work: what open findings call for by rule, and what was added by hand, less what is done or waived.
 
 mod call;
+mod elsewhere;
 mod list;
+mod order;
+mod record;
+mod shown;
 mod stock;
 mod totals;
 
 use std::sync::Arc;
 
 pub(super) use call::{Call, calls, is_behind_a_cure};
+pub use elsewhere::TaskPlace;
+pub(super) use elsewhere::settle;
 pub use list::{of_part, undecided};
+pub use record::{blank_work, record_of};
+pub use shown::{Shown, shown};
 pub use stock::Stock;
 pub use totals::{MaterialNeed, Totals, materials};
 
-use crate::record::{Competence, FindingId, Hold, Nature, PartId, WorkId, WorkState};
+use crate::record::{Competence, FindingId, Hold, Nature, PartId, Work, WorkId, WorkState};
 use crate::rules::WorkRule;
 
 /// What a task is, so that a desk can keep hold of it over revisions.
@@ -66,6 +74,10 @@ pub struct Task {
     pub hold: Hold,
     /// Places in the part's list of the tasks that must be done first.
     pub waits_for: Vec<u16>,
+    /// Work on other parts that it comes after by hand, done or not.
+    pub after_elsewhere: Vec<WorkId>,
+    /// What of that is still outstanding.
+    pub elsewhere: Vec<TaskPlace>,
     /// Whether it can be started now: nothing to be done first, no material missing, the part at hand.
     pub doable: bool,
 }
@@ -86,6 +98,20 @@ impl Task {
 
     pub fn rule(&self) -> Option<&Arc<WorkRule>> {
         self.job.rule()
+    }
+
+    /// Whether this record carries it: its own, or one of the same rule for one of its findings or for none.
+    pub fn is_carried_by(&self, work: &Work) -> bool {
+        let is_its = |finding: FindingId| self.findings.contains(&finding);
+        self.work == Some(work.id)
+            || (work.finding.is_none_or(is_its) && self.rule().is_some_and(|rule| rule.name == work.rule))
+    }
+
+    /// Settles what it waits for on other parts, and whether it can be started now.
+    pub(super) fn settle(&mut self, elsewhere: Vec<TaskPlace>, at_hand: bool) {
+        let is_free = self.waits_for.is_empty() && elsewhere.is_empty();
+        self.doable = is_free && at_hand && self.state != WorkState::Waiting;
+        self.elsewhere = elsewhere;
     }
 
     /// What to do.

@@ -123,9 +123,15 @@ pub(super) fn next(file: &MachineFile, gates: &[GateAnswer], parts: &[&PartAnswe
 fn startable(parts: &[&PartAnswers], task: &Task, at: usize) -> Option<Next> {
     let of = parts.iter().find(|answers| answers.part == task.part)?;
     let places = task.waits_for.iter().map(|place| usize::from(*place)).chain(std::iter::once(at));
-    let (place, first) =
-        places.filter_map(|place| Some((place, of.tasks.get(place)?))).find(|(_, task)| task.doable)?;
-    Some(Next::Work { part: task.part, task: place as u16, job: first.job.clone() })
+    let here: Vec<(PartId, usize, &Task)> =
+        places.filter_map(|place| Some((task.part, place, of.tasks.get(place)?))).collect();
+    // What it waits for on another part of the machine.
+    let elsewhere = here.iter().flat_map(|(.., task)| &task.elsewhere).filter_map(|(part, place)| {
+        let of = parts.iter().find(|answers| answers.part == *part)?;
+        Some((*part, usize::from(*place), of.tasks.get(usize::from(*place))?))
+    });
+    let (part, place, first) = here.iter().copied().chain(elsewhere).find(|(.., task)| task.doable)?;
+    Some(Next::Work { part, task: place as u16, job: first.job.clone() })
 }
 
 /// The act that a reason asks for; `None` for a remark.

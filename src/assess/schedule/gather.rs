@@ -1,11 +1,11 @@
 //! All outstanding work and lacking proofs of the machines, as pieces for one pair of hands.
 
 use std::cmp::Reverse;
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 use super::hands::Piece;
 use super::{DAY, Item, PROOF_HANDS_ON, Pace, Terms};
-use crate::assess::outstanding::Stock;
+use crate::assess::outstanding::{Stock, TaskPlace};
 use crate::assess::tonight::minutes_of;
 use crate::assess::{Answers, PartAnswers};
 use crate::record::{Competence, Hold, Logbook, PartId, WorkState};
@@ -62,15 +62,27 @@ pub fn gather(answers: &Answers, logbook: &Logbook, pace: &Pace, terms: Terms, s
         stretch,
         delivery: f64::from(terms.delivery_days) * DAY,
         stock: Stock::of(&logbook.materials),
+        places: HashMap::new(),
+        elsewhere: Vec::new(),
+        kept: HashSet::new(),
         gathered: Gathered { items: Vec::new(), pieces: Vec::new(), machines: Vec::new() },
     };
     let mut parts: HashMap<PartId, OfPart> = HashMap::new();
+    for (urgency, machine) in order.iter().enumerate() {
+        for part in &answers.machines[*machine].members {
+            parts.entry(*part).or_insert_with(|| gathering.part(*part, *machine, urgency as u64));
+        }
+    }
+    let crosses = !gathering.elsewhere.is_empty();
+    gathering.join_elsewhere(&mut parts);
     for (urgency, machine) in order.into_iter().enumerate() {
         let mut own = Needing { machine, needs: Vec::new(), unplanned: 0 };
-        for part in &answers.machines[machine].members {
-            let of_part = parts.entry(*part).or_insert_with(|| gathering.part(*part, machine, urgency as u64));
+        for of_part in answers.machines[machine].members.iter().filter_map(|part| parts.get(part)) {
             own.needs.extend(&of_part.needs);
             own.unplanned += of_part.unplanned;
+        }
+        if crosses {
+            gathering.add_firsts(&mut own);
         }
         gathering.machine_proofs(&mut own, urgency as u64);
         gathering.gathered.machines.push(own);
@@ -86,7 +98,21 @@ struct Gathering<'a> {
     /// Minutes of the calendar until materials come.
     delivery: f64,
     stock: Stock,
+    /// Where each task stands among the items.
+    places: HashMap<TaskPlace, usize>,
+    /// Items that come after work on other parts, not yet tied to it.
+    elsewhere: Vec<Elsewhere>,
+    /// Items that come after work which cannot be planned.
+    kept: HashSet<usize>,
     gathered: Gathered,
+}
+
+/// An item, for which machine of which urgency, and the work on another part that it comes after.
+struct Elsewhere {
+    item: usize,
+    machine: usize,
+    urgency: u64,
+    first: TaskPlace,
 }
 
 /// Urgency: the machine's first, then what it holds up, then working order.
@@ -139,6 +165,10 @@ impl Gathering<'_> {
         let minutes = rule_minutes * self.pace.of_sitting(task.sitting()).0.mean;
         let hold = task.hold as u64;
         let rank = rank(urgency, hold, at) | if task.hold == Hold::Looks { LAST } else { 0 };
+        let item = self.gathered.items.len();
+        self.places.insert((part.part, at as u16), item);
+        let elsewhere = task.elsewhere.iter().map(|first| Elsewhere { item, machine, urgency, first: *first });
+        self.elsewhere.extend(elsewhere);
         let away = if sent_out { self.delivery } else { 0.0 };
         self.gathered.pieces.push(Piece {
             hands: minutes * self.stretch,
@@ -156,6 +186,35 @@ impl Gathering<'_> {
             sitting: Some(task.sitting().to_owned()),
             lacks_material,
         });
+    }
+
+    /// Ties items to the work on other parts that they come after; a part of no machine is planned for theirs.
+    fn join_elsewhere(&mut self, parts: &mut HashMap<PartId, OfPart>) {
+        while let Some(Elsewhere { item, machine, urgency, first }) = self.elsewhere.pop() {
+            if !parts.contains_key(&first.0) {
+                let of_part = self.part(first.0, machine, urgency);
+                parts.insert(first.0, of_part);
+            }
+            match self.places.get(&first) {
+                Some(place) => self.gathered.pieces[item].after.push(*place),
+                None => drop(self.kept.insert(item)),
+            }
+        }
+    }
+
+    /// Adds what a machine's own pieces come after on parts that are not its own.
+    fn add_firsts(&self, own: &mut Needing) {
+        let mut needed: HashSet<usize> = own.needs.iter().copied().collect();
+        let mut open = own.needs.clone();
+        while let Some(at) = open.pop() {
+            own.unplanned += usize::from(self.kept.contains(&at));
+            for first in &self.gathered.pieces[at].after {
+                if needed.insert(*first) {
+                    own.needs.push(*first);
+                    open.push(*first);
+                }
+            }
+        }
     }
 
     fn proof(

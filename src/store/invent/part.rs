@@ -303,6 +303,8 @@ fn rest(author: &mut PartAuthor, ground: &Ground, arrived: u32, chance: &mut Cha
             who: "A. Nobody".to_owned(),
             supersedes: None,
             note: String::new(),
+            proof: None,
+            work: None,
         });
     }
     if chance.percent(45) {

@@ -89,6 +89,7 @@ pub fn change(
                 bytes: 0,
                 added: moment(first_look(row, book)),
                 note: file.note.clone(),
+                proof: None,
             },
             text: file.text.clone(),
         });

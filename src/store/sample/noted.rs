@@ -49,6 +49,8 @@ pub fn reading(
         who: book.keeper.clone(),
         supersedes: None,
         note: String::new(),
+        proof: None,
+        work: None,
     }
 }
 
@@ -82,6 +84,7 @@ pub fn fault_case(
             known_good: find(&book.parts, trial.known_good.as_ref(), &row.symptom)?,
             result: trial.result,
             note: String::new(),
+            codes: String::new(),
         }));
     }
     Ok(entries)

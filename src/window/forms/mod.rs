@@ -2,6 +2,7 @@
 
 mod connectors;
 mod day;
+mod figure;
 mod hours;
 mod lot;
 mod money;
@@ -12,6 +13,7 @@ mod workshop;
 
 pub use connectors::{all_connectors, connector_row_ui};
 pub use day::past_date;
+pub use figure::figure;
 pub use hours::HoursField;
 pub use lot::LotFacts;
 pub use money::{money_text, read_money};

@@ -75,6 +75,7 @@ fn trial(number: u32, out: u128, good: Option<u128>, result: TrialResult) -> Tri
         known_good: good.map(id),
         result,
         note: String::new(),
+        codes: String::new(),
     }
 }
 

@@ -8,6 +8,7 @@ mod findings;
 mod fit;
 mod inspections;
 mod making;
+mod orders;
 mod outstanding;
 mod power;
 mod proofs;

@@ -245,6 +245,7 @@ fn papers_are_the_last_gate_and_then_it_is_ready() {
         bytes: 1,
         added: at("2026-05-04", 51),
         note: String::new(),
+        proof: None,
     });
     let (gate, machine) = workshop.stands();
     assert_eq!(gate, Gate::Ready);

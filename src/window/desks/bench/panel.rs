@@ -121,8 +121,7 @@ impl Panel {
         ScrollArea::vertical().id_salt("work").auto_shrink(false).show(ui, |ui| {
             section_ui(ui, task.title());
             hold_ui(ui, task.hold);
-            let first: Vec<&str> =
-                task.waits_for.iter().filter_map(|at| answers.tasks.get(usize::from(*at)).map(Task::title)).collect();
+            let first = view.answers.firsts(answers, task);
             if !first.is_empty() {
                 ui.label(body(text!("First: {work}", work = first.join("; "))));
             }
@@ -162,7 +161,7 @@ impl Panel {
                 self.end(task, Ending::Failed, view);
             }
         });
-        if !task.doable && task.waits_for.is_empty() {
+        if !task.doable && task.waits_for.is_empty() && task.elsewhere.is_empty() {
             ui.label(remark(ui, text!("It cannot be started: material is missing, or the part is not here.")));
         }
     }

@@ -7,6 +7,7 @@ use egui::{Ui, WidgetInfo};
 use crate::assess::PartAnswers;
 use crate::record::{Change, Entry, Moment, Part, PartFile, When};
 use crate::text;
+pub use crate::window::forms::figure;
 use crate::window::outbox::View;
 use crate::window::page::Page;
 use crate::window::theme::Themed;
@@ -62,16 +63,6 @@ pub fn act_ui(ui: &mut Ui, word: &str, name: &str) -> bool {
 /// What is wrong, beside its field.
 pub fn wrong_ui(ui: &mut Ui, wrong: &str) {
     ui.label(small(wrong).color(ui.tokens().power_unknown));
-}
-
-/// A typed figure with a point or a comma; `None` when nothing is typed.
-pub fn figure(typed: &str) -> Result<Option<f64>, String> {
-    let typed = typed.trim();
-    if typed.is_empty() {
-        return Ok(None);
-    }
-    let figure = typed.replace(',', ".").parse::<f64>().ok().filter(|figure| figure.is_finite());
-    figure.map(Some).ok_or_else(|| text!("“{typed}” is no figure: write it in digits, as 4.93.", typed = typed))
 }
 
 /// A date for a person: the day, month or year, or that nobody knows.

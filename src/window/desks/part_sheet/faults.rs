@@ -195,6 +195,7 @@ impl Try {
             known_good: part(&self.known_good)?,
             result: self.result,
             note: self.note.trim().to_owned(),
+            codes: String::new(),
         })
     }
 }

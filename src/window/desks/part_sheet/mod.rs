@@ -13,6 +13,8 @@ mod head;
 mod identity;
 mod made;
 mod map;
+mod order;
+mod overhaul;
 mod papers;
 mod photographs;
 mod placing;

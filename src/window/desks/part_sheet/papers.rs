@@ -35,6 +35,7 @@ pub fn added(about: &About<'_>, files: &[KeptFile]) -> Change {
             bytes: file.bytes,
             added: Moment::on(about.view.today),
             note: String::new(),
+            proof: None,
         });
     }
     change

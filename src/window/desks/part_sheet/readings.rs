@@ -180,6 +180,8 @@ impl Form {
             who: self.who.trim().to_owned(),
             supersedes: self.supersedes,
             note: self.note.trim().to_owned(),
+            proof: None,
+            work: None,
         }
     }
 }

@@ -5,6 +5,9 @@ use egui::Ui;
 use super::about::{About, act_ui, day_text, wrong_ui};
 use super::head::before_text;
 use super::map::shown_ui;
+use super::order::Orders;
+use super::overhaul::Overhaul;
+use crate::assess::outstanding::{Shown, shown};
 use crate::assess::{Task, TaskKey};
 use crate::counted;
 use crate::record::{Hold, Nature, Word, Work, WorkId, WorkState};
@@ -30,6 +33,8 @@ pub struct WorkList {
     by_hand: Option<ByHand>,
     shown: Option<WorkId>,
     shows_all_done: bool,
+    orders: Orders,
+    overhaul: Overhaul,
 }
 
 #[derive(Debug)]
@@ -73,13 +78,22 @@ impl WorkList {
         }
         let next = tasks.iter().find(|task| task.doable).map(Task::key);
         for (at, task) in tasks.iter().enumerate() {
-            ui.push_id(at, |ui| self.task_ui(ui, about, task, next.as_ref(), outbox));
+            ui.push_id(at, |ui| self.task_ui(ui, about, at, task, next.as_ref(), outbox));
         }
         self.by_hand_ui(ui, about, outbox);
+        self.overhaul.ui(ui, about, outbox);
         self.done_ui(ui, about, outbox);
     }
 
-    fn task_ui(&mut self, ui: &mut Ui, about: &About<'_>, task: &Task, next: Option<&TaskKey>, outbox: &mut Outbox) {
+    fn task_ui(
+        &mut self,
+        ui: &mut Ui,
+        about: &About<'_>,
+        at: usize,
+        task: &Task,
+        next: Option<&TaskKey>,
+        outbox: &mut Outbox,
+    ) {
         let key = task.key();
         let is_open = self.open.as_ref().or(next) == Some(&key);
         ui.add_space(GRID);
@@ -107,6 +121,10 @@ impl WorkList {
                 self.form_ui(ui, about, task, outbox);
             } else {
                 self.acts_ui(ui, about, task, outbox);
+                // It stays on show, though it may no longer be the next.
+                if self.orders.ui(ui, about, at, task, outbox) {
+                    self.open = Some(task.key());
+                }
             }
         });
     }
@@ -231,6 +249,7 @@ impl WorkList {
                 self.shown = if is_shown { None } else { Some(work.id) };
             }
             ui.label(remark(ui, evidence_text(work)));
+            ui.label(remark(ui, shown_text(work, about)));
         });
         if !is_shown {
             return;
@@ -240,6 +259,9 @@ impl WorkList {
                 if !words.is_empty() {
                     ui.label(body(words));
                 }
+            }
+            for words in evidence_lines(work, about) {
+                ui.label(body(words));
             }
             match work.reversible {
                 Some(true) => drop(ui.label(remark(ui, text!("It can be undone.")))),
@@ -298,15 +320,10 @@ fn stand_text(task: &Task, about: &About<'_>) -> String {
     if task.minutes() > 0 {
         words.push(time_text(task.minutes()));
     }
-    let first: Vec<&str> = task
-        .waits_for
-        .iter()
-        .filter_map(|at| about.answers.tasks.get(usize::from(*at)))
-        .map(Task::title)
-        .take(2)
-        .collect();
+    let mut first = about.view.answers.firsts(about.answers, task);
     if !first.is_empty() {
-        let more = task.waits_for.len() - first.len();
+        let more = first.len().saturating_sub(2);
+        first.truncate(2);
         let mut said = text!("after: {work}", work = first.join("; "));
         if more > 0 {
             said.push_str(&counted!(" and {count} more", " and {count} more", more));
@@ -316,6 +333,35 @@ fn stand_text(task: &Task, about: &About<'_>) -> String {
         words.push(text!("can be started now").to_owned());
     }
     words.join(" · ")
+}
+
+/// Whether done work was shown to have done its part.
+fn shown_text(work: &Work, about: &About<'_>) -> String {
+    match shown(work, about.answers, about.view.rules) {
+        Some(Shown::Proven) => text!("proven").to_owned(),
+        Some(Shown::Unproven(proofs)) => {
+            let proofs: Vec<&str> = proofs.iter().map(|rule| say(&rule.say)).collect();
+            text!("to be shown by: {proofs}", proofs = proofs.join(", "))
+        }
+        Some(Shown::ByLook) | None => String::new(),
+    }
+}
+
+/// Material that went into it, and readings that show it.
+fn evidence_lines(work: &Work, about: &About<'_>) -> Vec<String> {
+    let material = |id| about.view.logbook.materials.iter().find(move |material| material.id == id);
+    let used = about.file.uses.iter().filter(|used| used.work == work.id).filter_map(|used| {
+        let material = material(used.material)?;
+        Some(text!(
+            "Used: {amount} {unit} of {material}",
+            amount = used.amount,
+            unit = material.unit,
+            material = material.name
+        ))
+    });
+    let read = about.file.readings.iter().filter(|reading| reading.work == Some(work.id));
+    let read = read.map(|reading| format!("{}: {} {}", reading.quantity, reading.value, reading.unit));
+    used.chain(read).collect()
 }
 
 fn evidence_text(work: &Work) -> String {

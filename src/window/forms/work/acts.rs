@@ -3,9 +3,10 @@
 use chrono::NaiveDate;
 
 use super::Ending;
+use crate::assess::Task;
 use crate::assess::findings::after_work;
-use crate::assess::{Job, Task};
-use crate::record::{Change, Entry, FindingId, Hold, Moment, Nature, PartFile, PartId, Work, WorkState};
+use crate::assess::outstanding::{blank_work, record_of};
+use crate::record::{Change, Entry, FindingId, Hold, Moment, Nature, PartFile, Step, Work, WorkAfter, WorkState};
 use crate::rules::Rules;
 use crate::store::Store;
 use crate::text;
@@ -33,7 +34,7 @@ pub fn wait(file: &PartFile, task: &Task, today: NaiveDate, rules: &Rules) -> Ch
 
 fn step(file: &PartFile, task: &Task, state: WorkState, today: NaiveDate, rules: &Rules, name: String) -> Change {
     let mut change = Change::new(name);
-    let work = record(file, task, task.findings.first().copied());
+    let work = record_of(file, task, task.findings.first().copied(), Store::new_id());
     write(&mut change, file, Work { state, changed: Moment::on(today), ..work }, rules);
     change
 }
@@ -58,8 +59,33 @@ pub fn add_by_hand(
     today: NaiveDate,
 ) -> Change {
     let mut change = Change::new(text!("Add work on {tag}: {work}", tag = file.part.tag, work = lower_first(title)));
-    let open = blank(file.part.id, finding);
+    let open = blank_work(Store::new_id(), file.part.id, finding);
     change.put(Work { title: title.to_owned(), hold, nature, changed: Moment::on(today), ..open });
+    change
+}
+
+/// Puts a piece of work behind another, on the same part or on another one.
+pub fn put_behind(
+    (later_file, later): (&PartFile, &Task),
+    (first_file, first): (&PartFile, &Task),
+    today: NaiveDate,
+) -> Change {
+    let mut change = Change::new(text!(
+        "Put {later} on {tag} behind {first}",
+        later = lower_first(later.title()),
+        tag = later_file.part.tag,
+        first = lower_first(first.title())
+    ));
+    let mut carrier = |file: &PartFile, task: &Task| {
+        let work = record_of(file, task, task.findings.first().copied(), Store::new_id());
+        let id = work.id;
+        if file.work.iter().all(|known| known.id != id) {
+            change.put(Work { changed: Moment::on(today), ..work });
+        }
+        id
+    };
+    let (work, after) = (carrier(later_file, later), carrier(first_file, first));
+    change.put(WorkAfter { id: Store::new_id(), part: later_file.part.id, work, after });
     change
 }
 
@@ -78,7 +104,7 @@ pub(super) fn end(file: &PartFile, task: &Task, ending: Ending, ended: impl Fn(W
     };
     let mut would_be = file.clone();
     for finding in findings {
-        let work = ended(record(file, task, finding));
+        let work = ended(record_of(file, task, finding, Store::new_id()));
         let entries = write(&mut change, &would_be, work.clone(), rules);
         would_be.work.retain(|other| other.id != work.id);
         would_be.work.push(work);
@@ -88,6 +114,17 @@ pub(super) fn end(file: &PartFile, task: &Task, ending: Ending, ended: impl Fn(W
             {
                 known.looks.push(look);
             }
+        }
+    }
+    // The same work added by hand beside its findings is done, or left, with it.
+    let state = ending.state();
+    let beside = file.work.iter().filter(|work| work.finding.is_none() && work.state.is_outstanding());
+    let put = |change: &Change, work: &Work| {
+        change.steps.iter().any(|step| matches!(step, Step::Put(Entry::Work(put)) if put.id == work.id))
+    };
+    for work in beside.filter(|work| task.is_carried_by(work)) {
+        if !put(&change, work) {
+            change.put(Work { minutes: None, used: String::new(), ..ended(Work { state, ..work.clone() }) });
         }
     }
     change
@@ -104,40 +141,4 @@ fn write(change: &mut Change, file: &PartFile, work: Work, rules: &Rules) -> Vec
     let follows = after_work(file, &work, rules, &mut new_uuid);
     change.put_all(follows.iter().cloned());
     follows
-}
-
-/// The record that carries a task for one of its findings: the one that is there, or a new one.
-fn record(file: &PartFile, task: &Task, finding: Option<FindingId>) -> Work {
-    let rule = task.rule().map(|rule| rule.name.as_str()).unwrap_or_default();
-    let own = |work: &&Work| work.finding == finding && !rule.is_empty() && work.rule == rule;
-    let carried = |work: &&Work| task.work == Some(work.id) && (work.finding == finding || finding.is_none());
-    if let Some(known) = file.work.iter().find(carried).or_else(|| file.work.iter().find(own)) {
-        return known.clone();
-    }
-    let title = match &task.job {
-        Job::Rule(_) => String::new(),
-        Job::Own { title, .. } => title.to_string(),
-    };
-    let blank = blank(file.part.id, finding);
-    Work { rule: rule.to_owned(), title, hold: task.hold, nature: task.nature(), ..blank }
-}
-
-fn blank(part: PartId, finding: Option<FindingId>) -> Work {
-    Work {
-        id: Store::new_id(),
-        part,
-        finding,
-        rule: String::new(),
-        title: String::new(),
-        hold: Hold::Ready,
-        nature: Nature::Care,
-        state: WorkState::Open,
-        changed: Moment::default(),
-        who: String::new(),
-        minutes: None,
-        used: String::new(),
-        reason: String::new(),
-        reversible: None,
-        note: String::new(),
-    }
 }

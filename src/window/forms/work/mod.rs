@@ -1,17 +1,19 @@
 //! Work as it is done: what to do and with what care, and the evidence of how it ended.
 
 mod acts;
+mod evidence;
 mod guide;
 
 use egui::Ui;
 
-pub use acts::{add_by_hand, begin, take_up_again, wait};
+pub use acts::{add_by_hand, begin, put_behind, take_up_again, wait};
 pub use guide::{guide_ui, heed_ui};
 
+use self::evidence::Evidence;
 use super::past_date;
 use crate::assess::{Task, TaskKey};
 use crate::record::{
-    Change, MarkUse, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, When, Work, WorkId, WorkState,
+    Change, Entry, MarkUse, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, Step, When, Work, WorkId, WorkState,
 };
 use crate::store::Store;
 use crate::text;
@@ -50,6 +52,7 @@ pub struct WorkForm {
     who: String,
     minutes: String,
     used: String,
+    evidence: Evidence,
     reason: String,
     reversible: Option<bool>,
     note: String,
@@ -76,6 +79,7 @@ impl WorkForm {
             who: view.logbook.workshop.keeper.clone(),
             minutes: String::new(),
             used: String::new(),
+            evidence: Evidence::new(task, view),
             reason: String::new(),
             reversible: None,
             note: String::new(),
@@ -124,7 +128,7 @@ impl WorkForm {
             }
         });
         match self.ending {
-            Ending::Done => self.done_ui(ui, task, page, outbox),
+            Ending::Done => self.done_ui(ui, task, view, page, outbox),
             Ending::Waived => drop(notes_ui(ui, text!("Why it is left"), &mut self.reason, 2)),
             Ending::Failed => drop(notes_ui(ui, text!("What happened"), &mut self.reason, 2)),
         }
@@ -132,7 +136,7 @@ impl WorkForm {
         self.ending_ui(ui, task, view)
     }
 
-    fn done_ui(&mut self, ui: &mut Ui, task: &Task, page: Page, outbox: &mut Outbox) {
+    fn done_ui(&mut self, ui: &mut Ui, task: &Task, view: &View<'_>, page: Page, outbox: &mut Outbox) {
         field_ui(ui, text!("What was used"), &mut self.used, None);
         if self.used.is_empty() && !task.materials().is_empty() {
             let usual: Vec<&str> = task.materials().iter().map(|material| text::say(material)).collect();
@@ -141,6 +145,7 @@ impl WorkForm {
                 self.used = usual;
             }
         }
+        self.evidence.ui(ui, view);
         if task.nature() != Nature::Care {
             let choices = [
                 (None, text!("Not told")),
@@ -218,9 +223,13 @@ impl WorkForm {
         };
         let mut change = acts::end(file, task, self.ending, ended, view.rules);
         let work = change.steps.iter().find_map(|step| match step {
-            crate::record::Step::Put(crate::record::Entry::Work(work)) => Some(work.id),
+            Step::Put(Entry::Work(work)) if work.state == self.ending.state() => Some(work.clone()),
             _ => None,
         });
+        if let Some(work) = work.as_ref().filter(|_| self.ending == Ending::Done) {
+            self.evidence.write(&mut change, work, view)?;
+        }
+        let work = work.map(|work| work.id);
         for kept in &self.photographs {
             put_photograph(&mut change, file.part.id, kept, work, on);
         }
