@@ -28,9 +28,9 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
         (PhotoMark, "red" | "green" | "blue") => (0.0, 1.0, "0 to 1"),
         (Look, "share_percent") | (PhotoMark, "clipped_percent") => (0.0, 100.0, "0 to 100"),
         (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
-        (PhotoMark, "length_mm" | "breadth_mm")
+        (MaterialUse, "amount")
+        | (PhotoMark, "length_mm" | "breadth_mm")
         | (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
-        (MaterialUse, "amount") => ABOVE_ZERO,
         (Capacitor, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
         (Photo, "width_px" | "height_px") => (0.0, 1e6, "0 to 1000000"),
         (Attachment, "bytes") => (0.0, 1e15, "0 to 1000000000000000"),

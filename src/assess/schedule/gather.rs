@@ -191,10 +191,7 @@ impl Gathering<'_> {
     /// Ties items to the work on other parts that they come after; a part of no machine is planned for theirs.
     fn join_elsewhere(&mut self, parts: &mut HashMap<PartId, OfPart>) {
         while let Some(Elsewhere { item, machine, urgency, first }) = self.elsewhere.pop() {
-            if !parts.contains_key(&first.0) {
-                let of_part = self.part(first.0, machine, urgency);
-                parts.insert(first.0, of_part);
-            }
+            parts.entry(first.0).or_insert_with(|| self.part(first.0, machine, urgency));
             match self.places.get(&first) {
                 Some(place) => self.gathered.pieces[item].after.push(*place),
                 None => drop(self.kept.insert(item)),

@@ -105,8 +105,8 @@ fn own_orders<'a>(file: &'a PartFile, task: &'a Task) -> impl Iterator<Item = &'
 /// A piece of work by its title, on another part with that part's tag.
 fn name_of(about: &About<'_>, work: WorkId) -> String {
     let logbook = about.view.logbook;
-    let parts = std::iter::once(about.file).chain(&logbook.parts);
-    let found = parts.filter_map(|file| Some((file, file.work.iter().find(|known| known.id == work)?))).next();
+    let mut parts = std::iter::once(about.file).chain(&logbook.parts);
+    let found = parts.find_map(|file| Some((file, file.work.iter().find(|known| known.id == work)?)));
     found.map_or_else(String::new, |(file, work)| {
         let title = about.view.rules.work(&work.rule).map_or(work.title.as_str(), |rule| say(&rule.say));
         if file.part.id == about.file.part.id { title.to_owned() } else { format!("{title} ({})", file.part.tag) }
