@@ -132,8 +132,8 @@ fn scales_and_rectangles_are_held_against_each_other() {
     let measured = Measured::of(&photo, None);
     // 50 mm are 50 mm; 100 mm were told to be 80: 25 % more. The line is 50 mm and 10 mm long (3, 4, 5).
     let said: Vec<Vec<String>> = measured.lines.iter().map(|line| measured.said(line, &photo).figures).collect();
-    assert_eq!(said[0], ["50.0 mm", "By the known rectangle it measures +0.0 %"]);
-    assert_eq!(said[2], ["80.0 mm", "By the known rectangle it measures +25.0 %"]);
+    assert_eq!(said[0], ["50.0 mm", "By the known rectangle: +0.0 %"]);
+    assert_eq!(said[2], ["80.0 mm", "By the known rectangle: +25.0 %"]);
     assert_eq!(said[3], ["60.0 mm"]);
     assert!(measured.said(&measured.lines[0], &photo).heeds.is_empty());
     assert_eq!(measured.said(&measured.lines[2], &photo).heeds.len(), 1);

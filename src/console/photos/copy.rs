@@ -1,4 +1,5 @@
-//! `photos LOGBOOK copy TAG|PHOTO FOLDER`: copies to hand out, without what the camera noted in them: no place, no time.
+//! `photos LOGBOOK copy TAG|PHOTO FOLDER [--marked png|jpg]`: copies to hand out, without what the camera noted in them: no
+//! place, no time. With `--marked` each has its marks drawn on it and a legend below.
 //!
 //! PHOTO is a photograph's key or the first digits of its content, as `list` shows them. Files are named by the part's
 //! tag and a number; one that is there already is left alone. JSON: `{"copied": [{"photo": key, "file":
@@ -12,11 +13,14 @@ use anyhow::Context as _;
 use clap::Args;
 use serde::Serialize;
 
+use super::super::opened::rules_in_force;
 use super::super::{Answer, Found, as_json};
 use super::list::SHORT_CONTENT;
 use super::{FailureForm, Meant, meant};
+use crate::paper::marked_copy::{self, CopyFormat};
 use crate::photo::{Failure, Picture, handed_out};
-use crate::record::{Photo, PhotoId};
+use crate::record::{PartFile, Photo, PhotoFile, PhotoId, Word as _};
+use crate::rules::Rules;
 use crate::store::Store;
 use crate::{counted, text};
 
@@ -26,6 +30,8 @@ pub struct Copy {
     what: String,
     #[arg(help = text!("The folder to copy into; made when it is not there"))]
     folder: PathBuf,
+    #[arg(long, value_name = "FORMAT", value_parser = format, help = text!("With the marks and a legend, as png or jpg"))]
+    marked: Option<CopyFormat>,
 }
 
 /// The JSON form.
@@ -43,14 +49,26 @@ struct CopiedForm {
 
 impl Copy {
     pub fn answer(&self, store: &Store, json: bool) -> Answer {
-        let Self { folder, .. } = self;
-        let photos = self.named(store)?;
+        let Self { folder, marked, .. } = self;
+        let mut meant = meant(store, &self.what)?;
+        // A picture that cannot be read is told below, when it is to be copied.
+        if marked.is_some() {
+            meant.look_at_patches(store);
+        }
+        let Meant { photos, part } = meant;
+        let names = self.names(&photos, part.as_deref());
+        let drawing = marked.map(|format| Ok::<_, anyhow::Error>((format, rules_in_force()?))).transpose()?;
         fs::create_dir_all(folder)
             .with_context(|| text!("The folder cannot be made: {path}", path = folder.display()))?;
         let mut form = Form { copied: Vec::new(), failed: Vec::new() };
-        for (name, photo) in photos {
-            match copy(store, &photo, &folder.join(&name)) {
-                Ok(file) => form.copied.push(CopiedForm { photo: photo.id, file: file.display().to_string() }),
+        for (name, file) in names.into_iter().zip(photos) {
+            let photo = file.photo.id;
+            let made = match &drawing {
+                None => plain_copy(store, &file.photo),
+                Some((format, rules)) => marked_copy(store, &file, part.as_deref(), rules, *format),
+            };
+            match made.and_then(|(bytes, extension)| write(&bytes, &folder.join(&name), extension)) {
+                Ok(file) => form.copied.push(CopiedForm { photo, file: file.display().to_string() }),
                 Err(error) => {
                     let failure = Failure { path: folder.join(name), why: format!("{error:#}") };
                     form.failed.push((&failure).into());
@@ -61,17 +79,19 @@ impl Copy {
         if form.failed.is_empty() { Ok(answer) } else { Err(Found(answer).into()) }
     }
 
-    /// The photographs that are meant, each with its copy's name, without ending.
-    fn named(&self, store: &Store) -> anyhow::Result<Vec<(String, Photo)>> {
-        let Meant { photos, part } = meant(store, &self.what)?;
-        let photos = photos.into_iter().map(|file| file.photo);
+    /// What each photograph's copy is called, without ending.
+    fn names(&self, photos: &[PhotoFile], part: Option<&PartFile>) -> Vec<String> {
         if let Some(part) = part.filter(|part| part.part.tag.eq_ignore_ascii_case(&self.what)) {
             let tag = plain(&part.part.tag);
-            return Ok(photos.enumerate().map(|(at, photo)| (format!("{tag}-{}", at + 1), photo)).collect());
+            return (1..=photos.len()).map(|number| format!("{tag}-{number}")).collect();
         }
-        let short = |photo: &Photo| photo.content[..SHORT_CONTENT.min(photo.content.len())].to_owned();
-        Ok(photos.map(|photo| (short(&photo), photo)).collect())
+        let short = |content: &str| content[..SHORT_CONTENT.min(content.len())].to_owned();
+        photos.iter().map(|file| short(&file.photo.content)).collect()
     }
+}
+
+fn format(typed: &str) -> Result<CopyFormat, String> {
+    CopyFormat::named(typed).ok_or_else(|| text!("“{format}” is neither png nor jpg", format = typed))
 }
 
 /// A tag as a file's name.
@@ -79,13 +99,29 @@ fn plain(tag: &str) -> String {
     tag.chars().map(|letter| if letter.is_alphanumeric() || letter == '-' { letter } else { '_' }).collect()
 }
 
-fn copy(store: &Store, photo: &Photo, path: &Path) -> anyhow::Result<PathBuf> {
-    let (bytes, extension) = handed_out::copy(&Picture::open(&store.photo_path(photo))?)?;
+fn plain_copy(store: &Store, photo: &Photo) -> anyhow::Result<(Vec<u8>, &'static str)> {
+    Ok(handed_out::copy(&Picture::open(&store.photo_path(photo))?)?)
+}
+
+fn marked_copy(
+    store: &Store,
+    file: &PhotoFile,
+    part: Option<&PartFile>,
+    rules: &Rules,
+    format: CopyFormat,
+) -> anyhow::Result<(Vec<u8>, &'static str)> {
+    let picture = Picture::open(&store.photo_path(&file.photo))?;
+    let title = marked_copy::title(&store.logbook(), &file.photo);
+    let bytes = marked_copy::copy(&picture, file, part, rules, &title, format)?;
+    Ok((bytes, format.name()))
+}
+
+fn write(bytes: &[u8], path: &Path, extension: &str) -> anyhow::Result<PathBuf> {
     let mut name = path.as_os_str().to_owned();
     name.push(format!(".{extension}"));
     let path = PathBuf::from(name);
     let written = OpenOptions::new().write(true).create_new(true).open(&path).and_then(|mut file| {
-        file.write_all(&bytes).inspect_err(|_| {
+        file.write_all(bytes).inspect_err(|_| {
             // Half a copy is worse than none.
             let _ = fs::remove_file(&path);
         })

@@ -19,9 +19,8 @@ use super::super::opened::rules_in_force;
 use super::super::{Answer, Found, as_json};
 use super::list::SHORT_CONTENT;
 use super::{FailureForm, Meant, meant};
-use crate::assess::tie::Tie;
-use crate::photo::measure::{Basis, Figure, Line, Measured, ShareSince, Tone, Unit, is_missing, sample_missing};
-use crate::photo::{Failure, Picture};
+use crate::assess::tie::Tied;
+use crate::photo::measure::{Basis, Figure, Line, Measured, ShareSince, Tone, Unit};
 use crate::record::{MarkUse, PartFile, PhotoFile, PhotoId, PhotoMarkId, Word as _};
 use crate::rules::Rules;
 use crate::store::Store;
@@ -60,7 +59,7 @@ struct MarkForm {
     number: usize,
     role: MarkUse,
     name: String,
-    state: &'static str,
+    state: String,
     figures: Vec<String>,
     heeds: Vec<String>,
     why_not: Option<String>,
@@ -85,17 +84,12 @@ enum FigureForm {
 
 impl Marks {
     pub fn answer(&self, store: &Store, json: bool) -> Answer {
-        let Meant { mut photos, part } = meant(store, &self.what)?;
+        let mut meant = meant(store, &self.what)?;
         let rules = rules_in_force()?;
-        let shown: Vec<PhotoId> = photos.iter().map(|file| file.photo.id).collect();
-        let mut part = part.map(|part| PartFile::clone(&part));
-        // Earlier pictures of the part count too: a patch is compared with them.
-        let files = part.as_mut().map_or(&mut photos, |part| &mut part.photos);
-        let failed = sample_all(store, files);
-        let files = part.as_ref().map_or(&photos, |part| &part.photos);
-        let shown = files.iter().filter(|file| shown.contains(&file.photo.id));
+        let failed = meant.look_at_patches(store);
+        let Meant { photos, part } = meant;
         let form = Form {
-            photos: shown.map(|file| form(file, part.as_ref(), &rules)).collect(),
+            photos: photos.iter().map(|file| form(file, part.as_deref(), &rules)).collect(),
             failed: failed.iter().map(FailureForm::from).collect(),
         };
         let answer = if json { as_json(&form)? } else { in_words(&form) };
@@ -103,26 +97,12 @@ impl Marks {
     }
 }
 
-/// Looks at the patches that nobody looked at; with the pictures that could not be read.
-fn sample_all(store: &Store, files: &mut [PhotoFile]) -> Vec<Failure> {
-    let mut failed = Vec::new();
-    for file in files.iter_mut().filter(|file| file.marks.iter().any(is_missing)) {
-        let path = store.photo_path(&file.photo);
-        match Picture::open(&path).and_then(|picture| picture.decode()) {
-            Ok(picture) => sample_missing(&mut file.marks, &picture),
-            Err(error) => failed.push(Failure { path, why: error.to_string() }),
-        }
-    }
-    failed
-}
-
 fn form(file: &PhotoFile, part: Option<&PartFile>, rules: &Rules) -> PhotoForm {
     let measured = Measured::of(file, part);
     let why_not = |error: &_| ToString::to_string(error);
     let marks = measured.lines.iter().zip(&file.marks).map(|(line, mark)| {
         let said = measured.said(line, file);
-        let tie = part.and_then(|part| Tie::of(mark, part, rules));
-        let (name, state) = tie.map_or_else(|| (mark.note.clone(), ""), |tie| (tie.name, tie.state));
+        let Tied { name, state, .. } = Tied::of(mark, part, rules);
         MarkForm {
             mark: line.mark,
             number: line.number,
@@ -177,7 +157,7 @@ fn in_words(form: &Form) -> String {
         });
         for MarkForm { number, role, name, state, figures, heeds, .. } in marks {
             let state = if state.is_empty() { String::new() } else { format!(" ({state})") };
-            let name = if name.is_empty() { String::new() } else { format!(": {name}{state}") };
+            let name = if name == role.label() { String::new() } else { format!(": {name}{state}") };
             lines.push(format!("  {number}  {}{name}", role.label()));
             lines.extend(figures.iter().map(|figure| format!("     {figure}")));
             lines.extend(heeds.iter().map(|heed| format!("     ! {heed}")));

@@ -14,7 +14,8 @@ use serde::Serialize;
 
 use self::list::SHORT_CONTENT;
 use super::Answer;
-use crate::photo::Failure;
+use crate::photo::measure::{is_missing, sample_missing};
+use crate::photo::{Failure, Picture};
 use crate::record::{PartFile, PhotoFile};
 use crate::store::Store;
 use crate::text;
@@ -74,6 +75,31 @@ struct Meant {
     photos: Vec<PhotoFile>,
     /// The part that they show; `None` for a machine's or a lot's.
     part: Option<Arc<PartFile>>,
+}
+
+impl Meant {
+    /// Looks at the patches whose colour was not taken off their picture yet, in earlier pictures of the part too, since
+    /// patches are compared with them. Nothing is written. Answers with the pictures that could not be read.
+    fn look_at_patches(&mut self, store: &Store) -> Vec<Failure> {
+        let Self { photos, part } = self;
+        let mut failed = Vec::new();
+        let all = part.as_mut().map_or(&mut *photos, |part| &mut Arc::make_mut(part).photos);
+        for file in all.iter_mut().filter(|file| file.marks.iter().any(is_missing)) {
+            let path = store.photo_path(&file.photo);
+            match Picture::open(&path).and_then(|picture| picture.decode()) {
+                Ok(picture) => sample_missing(&mut file.marks, &picture),
+                Err(error) => failed.push(Failure { path, why: error.to_string() }),
+            }
+        }
+        if let Some(part) = part {
+            for file in photos {
+                if let Some(seen) = part.photos.iter().find(|other| other.photo.id == file.photo.id) {
+                    file.clone_from(seen);
+                }
+            }
+        }
+        failed
+    }
 }
 
 /// All photographs of the part with this tag, or the one that is called so: by its key or its content's first digits.

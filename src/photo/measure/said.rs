@@ -120,8 +120,8 @@ impl Measured {
         }
         let percent = format!("{off_percent:+.1}");
         said.figure(match self.plane.map(|plane| plane.basis()) {
-            Ok(Basis::Rectangle(_)) => text!("By the known rectangle it measures {percent} %", percent = percent),
-            _ => text!("By the longest scale it measures {percent} %", percent = percent),
+            Ok(Basis::Rectangle(_)) => text!("By the known rectangle: {percent} %", percent = percent),
+            _ => text!("By the longest scale: {percent} %", percent = percent),
         });
         if off_percent.abs() >= OFF_PERCENT {
             said.heed(text!("The two disagree: check the points, the lengths, and whether both lie in one plane"));

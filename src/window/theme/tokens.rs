@@ -1,14 +1,10 @@
 //! Colours by their use, resolved from palette and meaning.
 
-use std::collections::HashMap;
 use std::sync::{Arc, LazyLock};
 
 use egui::Color32;
-use serde::Deserialize;
 
-const LOG_PAPER: &str = include_str!("../../../resources/theme/log_paper.toml");
-const BENCH_MAT: &str = include_str!("../../../resources/theme/bench_mat.toml");
-const USE: &str = include_str!("../../../resources/theme/use.toml");
+use crate::paper::Theme;
 
 /// What the window is drawn on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,13 +13,6 @@ pub enum Ground {
     LogPaper,
     /// Dark.
     BenchMat,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Paints {
-    palette: HashMap<String, String>,
-    meaning: HashMap<String, String>,
 }
 
 macro_rules! tokens {
@@ -59,8 +48,8 @@ tokens! {
 
 /// The tokens of a ground.
 pub fn of(ground: Ground) -> Arc<Tokens> {
-    static LIGHT: LazyLock<Arc<Tokens>> = LazyLock::new(|| Arc::new(read(LOG_PAPER)));
-    static DARK: LazyLock<Arc<Tokens>> = LazyLock::new(|| Arc::new(read(BENCH_MAT)));
+    static LIGHT: LazyLock<Arc<Tokens>> = LazyLock::new(|| Arc::new(read(&Theme::log_paper())));
+    static DARK: LazyLock<Arc<Tokens>> = LazyLock::new(|| Arc::new(read(&Theme::bench_mat())));
     match ground {
         Ground::LogPaper => LIGHT.clone(),
         Ground::BenchMat => DARK.clone(),
@@ -74,24 +63,11 @@ impl Tokens {
     }
 }
 
-// The tables are part of the program; a fault in them is ours and shows in the first test that draws anything.
-fn read(paints: &str) -> Tokens {
-    let Paints { palette, meaning } = toml::from_str(paints).expect("the theme's paints are readable");
-    let uses: HashMap<String, String> = toml::from_str(USE).expect("the theme's uses are readable");
-    let look_up = |table: &HashMap<String, String>, name: &str| {
-        table.get(name).cloned().unwrap_or_else(|| panic!("the theme names no {name}"))
-    };
-    Tokens::resolve(|token| {
-        let paint = look_up(&palette, &look_up(&meaning, &look_up(&uses, token)));
-        colour(&paint).unwrap_or_else(|| panic!("{paint} is no colour: write #RRGGBB or #RRGGBBAA"))
-    })
-}
-
 // The one place where a colour is made of numbers.
 #[allow(clippy::disallowed_methods)]
-fn colour(hex: &str) -> Option<Color32> {
-    let digits = hex.strip_prefix('#')?;
-    let byte = |index: usize| u8::from_str_radix(digits.get(index..index + 2)?, 16).ok();
-    let alpha = if digits.len() == 8 { byte(6)? } else { 255 };
-    Some(Color32::from_rgba_unmultiplied(byte(0)?, byte(2)?, byte(4)?, alpha))
+fn read(theme: &Theme) -> Tokens {
+    Tokens::resolve(|token| {
+        let [red, green, blue, alpha] = theme.ink(token);
+        Color32::from_rgba_unmultiplied(red, green, blue, alpha)
+    })
 }

@@ -1,9 +1,11 @@
-//! Photographs: what is read of them, small copies, taking in, grouping, handing out, and their commands.
+//! Photographs: what is read of them, small copies, taking in, grouping, measuring, handing out, and their commands.
 
 mod exif;
 mod fuzz;
 mod groups;
 mod handed_out;
+mod marked;
+mod patches;
 mod quarters;
 mod reading;
 mod shots;
