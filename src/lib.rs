@@ -20,10 +20,10 @@ pub mod assess;
 /// Where it is kept: SQLite, photograph files, changes, history and undo, exchange documents.
 pub mod store;
 
-/// Decoding, thumbnails and drawing of pictures.
+/// Decoding, thumbnails, measuring on and drawing of pictures.
 pub mod photo;
 
-/// What leaves for people: reports, sheets, lists.
+/// What leaves for people: photographs with their marks.
 pub mod paper;
 
 /// Commands answered without a window.

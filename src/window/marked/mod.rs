@@ -4,4 +4,6 @@ mod paint;
 mod tie;
 
 pub use paint::{around, from_large_to_small, hits, nearest, paint};
-pub use tie::{Tie, Tied, choices, mark_name, position_name, tied, unplaced};
+pub use tie::{choices, position_name, tied, unplaced};
+
+pub use crate::assess::tie::{Tie, Tied, mark_name};

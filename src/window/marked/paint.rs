@@ -13,7 +13,7 @@ use std::borrow::Borrow;
 
 use egui::{Align2, Color32, Painter, Pos2, Rect, Shape, Stroke, Vec2, epaint::PathShape, vec2};
 
-use super::tie::{Form, Stand, Tied};
+use crate::assess::tie::{Form, Stand, Tied};
 use crate::record::{MarkUse, PhotoMark, PhotoMarkId};
 use crate::window::theme::{GRID, TextRole, Tokens};
 use crate::window::viewer::Placed;
