@@ -19,6 +19,7 @@ use super::pictures::Pictures;
 use super::session::Session;
 use super::settings::Settings;
 use super::theme;
+use crate::record::PhotoId;
 
 /// Tells today's date. Below the window a date is always an argument; tests fix it here.
 pub type Clock = fn() -> NaiveDate;
@@ -246,6 +247,7 @@ impl App {
                     self.notices.extend(failed);
                     self.desks.kept(page, files);
                 }
+                Finished::Said(said) => self.notices.push(said),
                 Finished::Sampled(change, failed) => {
                     self.notices.extend(failed);
                     self.with_session(|session| session.write(change));
@@ -287,6 +289,8 @@ impl App {
             // Intake looks at each of them itself, to say what is wrong beside its path.
             (Ask::Photographs(Page::Intake), Some(_)) => self.desks.intake.picked(paths),
             (Ask::Photographs(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: true }),
+            // The dialog has asked whether a file may be replaced.
+            (Ask::MarkedCopy(photo), Some(path)) => self.copy_out(photo, path, true),
             (Ask::Attachment(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: false }),
         }
     }
@@ -294,6 +298,12 @@ impl App {
     fn keep(&self, files: FilesToKeep) {
         if let Some(session) = &self.session {
             self.jobs.keep(session.store(), files);
+        }
+    }
+
+    fn copy_out(&self, photo: PhotoId, path: PathBuf, may_replace: bool) {
+        if let Some(session) = &self.session {
+            self.jobs.copy_out(session, photo, path, may_replace);
         }
     }
 
@@ -307,7 +317,7 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours, samples, aim } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours, samples, aim, copies } = outbox;
         if let Some(hours) = hours {
             self.settings.hours = hours;
             self.keep_settings();
@@ -330,6 +340,9 @@ impl App {
             if let Some(session) = &self.session {
                 self.jobs.sample(session.store(), wanted);
             }
+        }
+        for (photo, path) in copies {
+            self.copy_out(photo, path, false);
         }
         for change in changes {
             self.with_session(|session| session.write(change));

@@ -73,6 +73,11 @@ impl Desktop for ThisDesktop {
                 let answer = dialog.set_title(text!("Choose photographs")).pick_files();
                 Box::pin(async { paths(answer.await.unwrap_or_default()) })
             }
+            Ask::MarkedCopy(_) => {
+                let dialog = dialog.add_filter("JPEG", &["jpg", "jpeg"]).add_filter("PNG", &["png"]);
+                let answer = dialog.set_title(text!("Copy out with marks")).save_file();
+                Box::pin(async { paths(answer.await) })
+            }
             Ask::Attachment(_) => {
                 let answer = dialog.set_title(text!("Choose files to attach")).pick_files();
                 Box::pin(async { paths(answer.await.unwrap_or_default()) })

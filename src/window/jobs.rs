@@ -8,9 +8,10 @@ use super::desktop::Desktop;
 use super::outbox::{Ask, FilesToKeep, KeptFile, Picked, ToSample};
 use super::page::Page;
 use super::session::Session;
+use crate::paper::marked_copy;
 use crate::photo::Picture;
 use crate::photo::measure::{Sampled, sample};
-use crate::record::{Change, PhotoMark};
+use crate::record::{Change, PhotoId, PhotoMark};
 use crate::store::{FileSource, Store};
 use crate::text;
 use crate::trade::colour::Srgb;
@@ -28,6 +29,8 @@ pub enum Finished {
         files: Vec<KeptFile>,
         failed: Vec<String>,
     },
+    /// Something is done or failed; what is to be said of it.
+    Said(String),
     /// A patch to be written, with its colour or why it has none.
     Sampled(Change, Option<String>),
 }
@@ -105,6 +108,18 @@ impl Jobs {
             let mut change = Change::new(name);
             change.put(mark);
             Finished::Sampled(change, failed)
+        });
+    }
+
+    /// Writes a photograph's marked copy.
+    pub fn copy_out(&self, session: &Session, photo: PhotoId, path: PathBuf, may_replace: bool) {
+        let (store, logbook, rules) = (session.store().clone(), session.logbook.clone(), session.rules.clone());
+        self.start(move || {
+            let written = marked_copy::write_out(&store, &logbook, &rules, photo, &path, may_replace);
+            Finished::Said(match written {
+                Ok(()) => text!("The copy with marks is written: {path}", path = path.display()),
+                Err(error) => error.to_string(),
+            })
         });
     }
 

@@ -56,6 +56,8 @@ pub struct Outbox {
     pub samples: Vec<ToSample>,
     /// What the photograph that is shown next is opened for.
     pub aim: Option<Aim>,
+    /// Photographs whose marked copies are to be written, and where.
+    pub copies: Vec<(PhotoId, PathBuf)>,
 }
 
 /// A patch whose colour is to be taken off its photograph.
@@ -99,6 +101,8 @@ pub enum Ask {
     Photographs(Page),
     /// Another file to attach.
     Attachment(Page),
+    /// Where a photograph's marked copy is to be written.
+    MarkedCopy(PhotoId),
 }
 
 /// What a dialog gave; nothing when it was cancelled or the desktop has none.
@@ -133,6 +137,11 @@ impl Outbox {
     /// Writes a mark once its colour is taken off its photograph.
     pub fn sample(&mut self, sample: ToSample) {
         self.samples.push(sample);
+    }
+
+    /// Writes a photograph's marked copy to a file that is not there yet.
+    pub fn copy_out(&mut self, photo: PhotoId, path: PathBuf) {
+        self.copies.push((photo, path));
     }
 
     /// Goes to a spot on a part's sheet, or to its head.

@@ -3,6 +3,7 @@
 
 mod bench;
 mod commands;
+mod copy_out;
 mod desktop;
 mod evenings;
 mod facts;

@@ -1,7 +1,10 @@
 //! A photograph to hand out with its marks on it and a legend below: what each number is, and what it measures.
 
+mod file;
 mod legend;
 mod shapes;
+
+use std::path::PathBuf;
 
 use image::RgbImage;
 use image::codecs::png::PngEncoder;
@@ -18,6 +21,8 @@ use crate::photo::{Picture, PictureError};
 use crate::record::{Logbook, MarkUse, PartFile, Photo, PhotoFile, PhotoMark, Word as _};
 use crate::rules::Rules;
 use crate::text;
+
+pub use file::write_out;
 
 /// The most pixels that a picture keeps on a marked copy; a larger one is made smaller.
 pub const MOST_PIXELS: u64 = 24_000_000;
@@ -48,6 +53,14 @@ pub enum CopyError {
     TooLarge { name: String },
     #[error("{}", text!("The marked copy of “{name}” cannot be packed: {reason}", name = .name, reason = .reason))]
     Packing { name: String, reason: String },
+    #[error("{}", text!("This photograph is no longer in the logbook."))]
+    Gone,
+    #[error("{}", text!("A marked copy ends in .png or .jpg: {path}", path = .path.display()))]
+    Ending { path: PathBuf },
+    #[error("{}", text!("This file is there already: {path}", path = .path.display()))]
+    There { path: PathBuf },
+    #[error("{}", text!("The copy cannot be written ({reason}): {path}", reason = .source, path = .path.display()))]
+    Unwritten { path: PathBuf, source: std::io::Error },
 }
 
 /// A mark with all that is said of it.

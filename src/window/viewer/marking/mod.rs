@@ -1,6 +1,7 @@
 //! The layer of marks over a photograph: drawn, chosen, changed, and told beside the picture.
 
 mod asks;
+mod copy_out;
 mod draw;
 mod edit;
 mod list;
@@ -63,6 +64,8 @@ pub struct Marking {
     aim: Option<Aim>,
     told: Option<Told>,
     measured: Background<(u64, PhotoId), Measured>,
+    /// Where a marked copy is to be written, as far as it is typed.
+    copy_to: Option<String>,
 }
 
 /// What the marks are tied to as of a revision.
@@ -114,7 +117,7 @@ impl Marking {
 
     /// Whether Escape gives a field back.
     pub fn is_editing(&self) -> bool {
-        self.edit.is_editing() || self.tying.is_some() || self.asks.is_some()
+        self.edit.is_editing() || self.tying.is_some() || self.asks.is_some() || self.copy_to.is_some()
     }
 
     fn select(&mut self, mark: Option<PhotoMarkId>) {

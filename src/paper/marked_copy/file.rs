@@ -1,0 +1,62 @@
+//! A marked copy as a file outside the logbook.
+
+use std::fs::{self, OpenOptions};
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+
+use super::{CopyError, CopyFormat, copy, title};
+use crate::photo::Picture;
+use crate::record::{Logbook, PhotoId, Word as _};
+use crate::rules::Rules;
+use crate::store::Store;
+
+/// Writes a photograph's marked copy to a path that ends in .png, .jpg or .jpeg. A file that is there already is left
+/// alone, unless it may be replaced. Takes long, and waits for the disk.
+pub fn write_out(
+    store: &Store,
+    logbook: &Logbook,
+    rules: &Rules,
+    photo: PhotoId,
+    path: &Path,
+    may_replace: bool,
+) -> Result<(), CopyError> {
+    let format = format_of(path)?;
+    if !may_replace && path.exists() {
+        return Err(CopyError::There { path: path.to_owned() });
+    }
+    let file = logbook.photo_files().find(|file| file.photo.id == photo).ok_or(CopyError::Gone)?;
+    let part = file.photo.part.and_then(|part| logbook.part(part));
+    let picture = Picture::open(&store.photo_path(&file.photo))?;
+    let title = title(logbook, &file.photo);
+    let bytes = copy(&picture, file, part.map(AsRef::as_ref), rules, &title, format)?;
+    write(&bytes, path, may_replace)
+}
+
+/// What a path's ending asks for.
+fn format_of(path: &Path) -> Result<CopyFormat, CopyError> {
+    let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default();
+    let format = if ending == "jpeg" { Some(CopyFormat::Jpeg) } else { CopyFormat::named(&ending) };
+    format.ok_or_else(|| CopyError::Ending { path: path.to_owned() })
+}
+
+/// Writes a file whole or not at all. What may be replaced stays as it was until the new one is complete.
+fn write(bytes: &[u8], path: &Path, may_replace: bool) -> Result<(), CopyError> {
+    let mut beside = path.as_os_str().to_owned();
+    beside.push(format!(".{}.part", std::process::id()));
+    let beside = PathBuf::from(beside);
+    let first = if may_replace { &beside } else { path };
+    let mut options = OpenOptions::new();
+    options.write(true).create_new(!may_replace).create(true).truncate(may_replace);
+    let written = options.open(first).and_then(|mut file| {
+        let whole = file.write_all(bytes).and_then(|()| file.sync_all());
+        let kept = whole.and_then(|()| if may_replace { fs::rename(&beside, path) } else { Ok(()) });
+        kept.inspect_err(|_| {
+            // Half a copy is worse than none.
+            let _ = fs::remove_file(first);
+        })
+    });
+    written.map_err(|source| match source.kind() {
+        std::io::ErrorKind::AlreadyExists => CopyError::There { path: path.to_owned() },
+        _ => CopyError::Unwritten { path: path.to_owned(), source },
+    })
+}
