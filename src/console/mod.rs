@@ -16,6 +16,7 @@ mod photos;
 mod read;
 mod readiness;
 mod schedule;
+mod sheet;
 mod tonight;
 mod work_out;
 
@@ -68,6 +69,8 @@ enum Command {
     Tonight(tonight::Tonight),
     #[command(about = text!("Say when each machine will be ready with so many hours a week"))]
     Schedule(schedule::Schedule),
+    #[command(about = text!("Print a page with the work of an evening or of a part, as HTML"))]
+    Sheet(sheet::Sheet),
     #[command(about = text!("List what should be looked at or proven again, and by when"))]
     Due(due::Due),
     #[command(about = text!("Show faults that are looked for, who is suspected, and the next trial"))]
@@ -97,6 +100,7 @@ impl Command {
             Self::Photos(photos) => photos.answer(json),
             Self::Tonight(tonight) => tonight.answer(json),
             Self::Schedule(schedule) => schedule.answer(json),
+            Self::Sheet(sheet) => sheet.answer(json),
             Self::Due(due) => due.answer(json),
             Self::Faults(faults) => faults.answer(json),
             Self::Import(import) => import.answer(json),

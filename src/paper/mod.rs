@@ -6,3 +6,9 @@ pub mod marked_copy;
 mod sheet;
 
 pub use inks::Theme;
+//! What leaves for people: sheets of work to be printed.
+
+mod html;
+mod work_sheet;
+
+pub use work_sheet::{Group, Piece, WorkSheet};

@@ -230,6 +230,15 @@ impl Check<'_> {
         self.filled_all(at, "cautions", &value.cautions);
         self.minutes(at, value.minutes);
         self.no_doubles(at, value.kinds.iter().map(|kind| kind.name()));
+        self.no_doubles(at, value.figures.iter().map(|figure| figure.say.as_str()));
+        for figure in &value.figures {
+            self.filled(at, &[("say", &figure.say)]);
+            let bounds = [figure.fails_below, figure.fails_above];
+            if bounds.iter().flatten().any(|bound| !bound.is_finite()) {
+                let reason = text!("a bound of “{figure}” is no figure", figure = figure.say);
+                self.errors.push(at.error_at(&figure.say, reason));
+            }
+        }
         if value.good_for_days == Some(0) {
             self.errors.push(at.error(text!("the proof `{name}` is good for no day", name = value.name)));
         }

@@ -161,10 +161,10 @@ impl Rules {
             [&row.say, &row.how, &row.source].into_iter().chain(lists)
         });
         let sittings = self.sittings.iter().map(|row| &row.say);
-        let proofs = self
-            .proofs
-            .iter()
-            .flat_map(|row| [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions));
+        let proofs = self.proofs.iter().flat_map(|row| {
+            let figures = row.figures.iter().map(|figure| &figure.say);
+            [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions).chain(figures)
+        });
         let templates = self.templates.iter().flat_map(|row| [&row.say, &row.how, &row.source]);
         let inspections = self.inspections.iter().flat_map(|row| [&row.say, &row.source]);
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);

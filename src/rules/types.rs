@@ -242,9 +242,32 @@ pub struct ProofRule {
     /// Days it stays good; `None` for ever.
     #[serde(default)]
     pub good_for_days: Option<u32>,
+    /// Whether every rail is measured under load, as on a supply.
+    #[serde(default)]
+    pub rails: bool,
+    /// Figures that are noted with a run.
+    #[serde(default, rename = "figure")]
+    pub figures: Vec<ProofFigure>,
     #[serde(default)]
     pub cautions: Vec<String>,
     pub source: String,
+}
+
+/// A figure that is noted when a test is run.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ProofFigure {
+    /// What is measured: "Errors".
+    pub say: String,
+    /// V, °C, ohm; empty for a count.
+    #[serde(default)]
+    pub unit: String,
+    /// Below this nothing has passed.
+    #[serde(default)]
+    pub fails_below: Option<f64>,
+    /// Above this nothing has passed.
+    #[serde(default)]
+    pub fails_above: Option<f64>,
 }
 
 /// What else is asked of a kind.

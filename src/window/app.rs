@@ -46,6 +46,8 @@ pub struct App {
     settings_folder: Option<PathBuf>,
     settings: Settings,
     sample_logbook: PathBuf,
+    /// Where pages to be printed are written.
+    pages_folder: PathBuf,
     jobs: Jobs,
     pictures: Pictures,
     session: Option<Session>,
@@ -68,6 +70,7 @@ impl App {
             clock: start.clock,
             settings_folder: start.settings_folder,
             sample_logbook: start.sample_logbook,
+            pages_folder: start.cache_folder.clone().unwrap_or_else(std::env::temp_dir).join("pages"),
             jobs: Jobs::new(ctx.clone(), start.desktop),
             pictures: Pictures::new(ctx, start.cache_folder),
             session: None,
@@ -243,6 +246,7 @@ impl App {
                     let theme = if prefers_dark == Some(true) { egui::Theme::Dark } else { egui::Theme::Light };
                     self.jobs.ctx().options_mut(|options| options.fallback_theme = theme);
                 }
+                Finished::Printed(said) => self.notices.push(said),
                 Finished::Kept { page, files, failed } => {
                     self.notices.extend(failed);
                     self.desks.kept(page, files);
@@ -318,6 +322,10 @@ impl App {
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         let Outbox { commands, changes, notices, asks, drafts, files, spots, hours, samples, aim, copies } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim } = outbox;
+        for page in pages {
+            self.jobs.print(page, self.pages_folder.clone());
+        }
         if let Some(hours) = hours {
             self.settings.hours = hours;
             self.keep_settings();

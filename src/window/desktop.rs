@@ -1,7 +1,7 @@
 //! What the window asks of the desktop around it: a file dialog, what was dropped, light or dark.
 
 use std::fmt::Debug;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::pin::Pin;
 
 use rfd::{AsyncFileDialog, FileHandle};
@@ -22,6 +22,9 @@ pub trait Desktop: Debug + Send + Sync {
     /// Shows a file dialog over the window. It is shown from the window's thread, as some systems demand; the answer
     /// is waited for elsewhere.
     fn choose(&self, ask: Ask, parent: Option<&eframe::Frame>) -> Chosen;
+
+    /// Shows a page in the desktop's browser; `false` where there is none. Waits for nothing but the start of it.
+    fn show(&self, page: &Path) -> bool;
 }
 
 /// Nothing around the window: no preference, and every dialog is cancelled.
@@ -35,6 +38,10 @@ impl Desktop for NoDesktop {
 
     fn choose(&self, _ask: Ask, _parent: Option<&eframe::Frame>) -> Chosen {
         Box::pin(std::future::ready(Vec::new()))
+    }
+
+    fn show(&self, _page: &Path) -> bool {
+        false
     }
 }
 
@@ -83,6 +90,17 @@ impl Desktop for ThisDesktop {
                 Box::pin(async { paths(answer.await.unwrap_or_default()) })
             }
         }
+    }
+
+    fn show(&self, page: &Path) -> bool {
+        let opener = match std::env::consts::OS {
+            "macos" => "open",
+            "windows" => "explorer",
+            _ => "xdg-open",
+        };
+        let silent = std::process::Stdio::null;
+        let mut command = std::process::Command::new(opener);
+        command.arg(page).stdin(silent()).stdout(silent()).stderr(silent()).spawn().is_ok()
     }
 }
 

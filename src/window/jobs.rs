@@ -5,7 +5,7 @@ use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
 use super::desktop::Desktop;
-use super::outbox::{Ask, FilesToKeep, KeptFile, Picked, ToSample};
+use super::outbox::{Ask, FilesToKeep, KeptFile, Picked, PrintedPage, ToSample};
 use super::page::Page;
 use super::session::Session;
 use crate::paper::marked_copy;
@@ -21,6 +21,8 @@ pub enum Finished {
     Picked(Picked),
     /// A logbook was opened, or why it was not.
     Opened(PathBuf, anyhow::Result<Box<Session>>),
+    /// Where a page to be printed lies, or why it could not be written.
+    Printed(String),
     /// Whether the desktop prefers dark, if it tells.
     Desktop(Option<bool>),
     /// Files were copied into the logbook for a page; those that could not be are told with their reason.
@@ -119,6 +121,20 @@ impl Jobs {
             Finished::Said(match written {
                 Ok(()) => text!("The copy with marks is written: {path}", path = path.display()),
                 Err(error) => error.to_string(),
+    /// Writes a page into a folder and has the desktop show it.
+    pub fn print(&self, page: PrintedPage, folder: PathBuf) {
+        let desktop = Arc::clone(&self.desktop);
+        self.start(move || {
+            let path = folder.join(format!("{}.html", page.name));
+            let written = std::fs::create_dir_all(&folder).and_then(|()| std::fs::write(&path, &page.html));
+            Finished::Printed(match written {
+                Ok(()) if desktop.show(&path) => {
+                    text!("The page is shown in the browser: {path}", path = path.display())
+                }
+                Ok(()) => text!("The page lies at {path}: open it in a browser.", path = path.display()),
+                Err(error) => {
+                    text!("The page could not be written: {error} ({path})", error = error, path = path.display())
+                }
             })
         });
     }

@@ -50,6 +50,8 @@ pub struct Outbox {
     pub files: Vec<FilesToKeep>,
     /// Spots to be shown on parts' sheets.
     pub spots: Vec<(PartId, Spot)>,
+    /// Pages to be printed: they are written to a file and shown in the desktop's browser.
+    pub pages: Vec<PrintedPage>,
     /// The hours there are for the bench, to be remembered.
     pub hours: Option<Hours>,
     /// Marks whose colour is to be taken off their photograph before they are written.
@@ -67,6 +69,14 @@ pub struct ToSample {
     pub name: String,
     pub photo: Photo,
     pub mark: PhotoMark,
+}
+
+/// A page to be printed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PrintedPage {
+    /// What its file is called, without an ending.
+    pub name: String,
+    pub html: String,
 }
 
 /// Files to be copied into the logbook.
@@ -177,6 +187,11 @@ impl Outbox {
         if !paths.is_empty() {
             self.files.push(FilesToKeep { page, paths, are_photographs });
         }
+    }
+
+    /// Has a page printed.
+    pub fn print(&mut self, name: impl Into<String>, html: String) {
+        self.pages.push(PrintedPage { name: name.into(), html });
     }
 
     /// Asks for files.

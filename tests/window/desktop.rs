@@ -21,6 +21,8 @@ pub struct Told {
     pub prefers_dark: Option<bool>,
     pub files: Mutex<Vec<PathBuf>>,
     pub asked: Mutex<Vec<Ask>>,
+    /// Pages that were shown.
+    pub shown: Mutex<Vec<PathBuf>>,
 }
 
 impl Desktop for Told {
@@ -31,6 +33,11 @@ impl Desktop for Told {
     fn choose(&self, ask: Ask, _parent: Option<&eframe::Frame>) -> Chosen {
         self.asked.lock().unwrap().push(ask);
         Box::pin(std::future::ready(self.files.lock().unwrap().clone()))
+    }
+
+    fn show(&self, page: &Path) -> bool {
+        self.shown.lock().unwrap().push(page.to_path_buf());
+        true
     }
 }
 

@@ -1,5 +1,7 @@
 //! Tonight, the weeks ahead and what is due, on the Bench.
 
+use std::sync::Arc;
+
 use benchwright::record::{Change, FindingState, Fitting, Kind, Machine, Part, PartId, Severity, WorkState};
 use benchwright::store::Store;
 use benchwright::window::page::Page;
@@ -7,6 +9,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
+use crate::desktop::Told;
 use crate::hand::{Hand, part};
 use crate::records::{self, moment};
 
@@ -31,7 +34,7 @@ fn fit(change: &mut Change, machine: &Machine, part: &Part) {
 }
 
 /// A board whose cell has leaked in one machine, a card with dull contacts in another, which is the more urgent.
-fn hand(outlook: &str) -> Hand {
+fn change() -> Change {
     let mut change = Change::new("Log two machines");
     let card = part("0010", Kind::SoundCard, "Orrin card");
     let board = part("0042", Kind::Mainboard, "Veltrane board");
@@ -42,7 +45,12 @@ fn hand(outlook: &str) -> Hand {
     find(&mut change, board.id, "cell-leaked", Severity::Grave);
     fit(&mut change, &reading, &board);
     fit(&mut change, &hall, &card);
-    let mut hand = Hand::on(change, SIZE);
+    change
+}
+
+/// A window on them, on one of the Bench's views.
+fn hand(outlook: &str) -> Hand {
+    let mut hand = Hand::on(change(), SIZE);
     hand.window.get_by_role_and_label(Role::Tab, "Bench").click();
     hand.window.run();
     hand.press(outlook);
@@ -159,4 +167,22 @@ fn what_is_due_leads_to_where_it_is_looked_at() {
     assert_eq!(hand.window.state().page(), Page::Part(board));
     // The round of questions is open.
     assert!(says(&hand, "What is known of its running?"), "no survey is open");
+}
+
+#[test]
+fn the_sheet_of_the_evening_is_printed_with_its_cautions_before_what_to_do() {
+    let told = Arc::new(Told::default());
+    let mut hand = Hand::on_desktop(change(), SIZE, told.clone());
+    hand.window.get_by_role_and_label(Role::Tab, "Bench").click();
+    hand.window.run();
+    hand.press("Tonight");
+    hand.until("tonight's work", |hand| says(hand, "Print the sheet…"));
+    hand.press("Print the sheet…");
+    hand.until("the page", |hand| says(hand, "The page is shown in the browser"));
+    let page = std::fs::read_to_string(&told.shown.lock().unwrap()[0]).unwrap();
+    // Eyes and gloves before alkaline residue (trade); the caution stands before how it is done.
+    let (piece, rest) = (page.find("Brush off and neutralise the residue"), &page);
+    let piece = &rest[piece.unwrap()..];
+    assert!(piece.find("Beware: ").unwrap() < piece.find("Tools: ").unwrap(), "{piece}");
+    assert!(page.contains("0042  Veltrane board") && page.starts_with("<!DOCTYPE html>"));
 }

@@ -13,6 +13,7 @@ mod intake;
 mod machines;
 mod marking;
 mod part_sheet;
+mod proving;
 mod reach;
 #[path = "../support/records.rs"]
 mod records;

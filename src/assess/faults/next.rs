@@ -78,6 +78,28 @@ impl Proposal {
     }
 }
 
+impl Proposal {
+    /// By which rule it is proposed, as a sentence.
+    pub fn rule(&self) -> String {
+        match self {
+            Self::MeasureRails { .. } => {
+                text!("Rule: the rails' resistance to ground comes before any exchange.").to_owned()
+            }
+            Self::Exchange { bits, .. } | Self::TakeOut { bits, .. } => text!(
+                "Rule: of what can be tried, the one whose outcome is least certain tells most, here {bits} bit.",
+                bits = format!("{bits:.2}")
+            ),
+            Self::FindKnownGood { .. } => {
+                text!("Rule: one swap at a time, with a part that has passed its proofs.").to_owned()
+            }
+            Self::Settle { .. } => text!("Rule: four fifths of all suspicion on one part are enough.").to_owned(),
+            Self::LookElsewhere => {
+                text!("Rule: what is no part comes once the parts hold less than a fifth of the suspicion.").to_owned()
+            }
+        }
+    }
+}
+
 /// Bits that a trial tells whose outcome has this chance of two.
 fn bits(chance: f64) -> f64 {
     let part = |chance: f64| if chance <= 0.0 { 0.0 } else { -chance * chance.log2() };

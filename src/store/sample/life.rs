@@ -6,12 +6,12 @@ use super::super::authoring::{Deed, Ids, PartAuthor, key, moment};
 use super::noted::{fault_case, proof, reading};
 use super::pictures::photographs;
 use super::tables::{
-    AnswerRow, CapacitorRow, CustodyRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
+    AnswerRow, CapacitorRow, CustodyRow, OrderRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
 };
 use super::{Book, Fault, Sheet, Shot, find};
 use crate::record::{
-    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Marking,
-    Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work,
+    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Logbook,
+    Marking, Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work, WorkAfter,
 };
 use crate::text;
 
@@ -32,6 +32,24 @@ enum Act<'a> {
 /// The tags of a row.
 pub fn tags(row: &PartRow) -> impl Iterator<Item = &str> {
     row.tag.iter().chain(&row.tags).map(String::as_str)
+}
+
+/// The orders by hand, once all work is written.
+pub fn orders(rows: &[OrderRow], logbook: &Logbook, ids: &mut Ids) -> Result<Change, Fault> {
+    let mut change = Change::new(text!("Put work in order"));
+    for row in rows {
+        let find = |tag: &str, name: &str| {
+            let file = logbook.part_tagged(tag);
+            let work = file.and_then(|file| file.work.iter().find(|work| work.rule == name || work.title == name));
+            work.ok_or_else(|| Fault {
+                at: format!("order of part {tag}"),
+                fault: format!("“{name}” is no work of it"),
+            })
+        };
+        let (work, after) = (find(&row.part, &row.work)?, find(&row.after_part, &row.after)?);
+        change.put(WorkAfter { id: key(ids), part: work.part, work: work.id, after: after.id });
+    }
+    Ok(change)
 }
 
 /// The part of a tag with all that happened to it, as one change.

@@ -103,7 +103,7 @@ fn read() -> Result<Tables, Fault> {
     for (at, text) in FILES {
         let tables: Tables =
             toml::from_str(text).map_err(|error| Fault { at: at.to_owned(), fault: error.to_string() })?;
-        let Tables { workshop, place, lot, material, design, part, machine } = tables;
+        let Tables { workshop, place, lot, material, design, part, machine, order } = tables;
         all.workshop = all.workshop.or(workshop);
         all.place.extend(place);
         all.lot.extend(lot);
@@ -111,6 +111,7 @@ fn read() -> Result<Tables, Fault> {
         all.design.extend(design);
         all.part.extend(part);
         all.machine.extend(machine);
+        all.order.extend(order);
     }
     Ok(all)
 }
@@ -146,6 +147,9 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
         if let Some(cases) = life::cases(row, &book, ids).expect(sound) {
             store.found(cases)?;
         }
+    }
+    if !tables.order.is_empty() {
+        store.found(life::orders(&tables.order, &store.logbook(), ids).expect(sound))?;
     }
     for row in &tables.machine {
         let written = machines::change(row, &book, ids, &mut shots).expect(sound);

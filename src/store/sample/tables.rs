@@ -22,6 +22,8 @@ pub struct Tables {
     pub design: Vec<DesignRow>,
     pub part: Vec<PartRow>,
     pub machine: Vec<MachineRow>,
+    #[serde(default)]
+    pub order: Vec<OrderRow>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -251,6 +253,16 @@ pub struct WorkRow {
     pub reason: String,
     #[serde(default)]
     pub note: String,
+}
+
+/// Work that comes after other work by hand; each piece by its part's tag and its rule or title.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OrderRow {
+    pub part: String,
+    pub work: String,
+    pub after_part: String,
+    pub after: String,
 }
 
 #[derive(Debug, Deserialize)]

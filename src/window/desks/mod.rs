@@ -31,6 +31,7 @@ impl Desks {
         match page {
             Page::Part(part) => self.part_sheet.kept(part, files),
             Page::Bench => self.bench.kept(files),
+            Page::Machine(machine) => self.machines.kept(machine, files),
             _ => {}
         }
     }

@@ -2,6 +2,7 @@
 
 mod connectors;
 mod day;
+mod faults;
 mod figure;
 mod hours;
 mod lot;
@@ -13,11 +14,12 @@ mod workshop;
 
 pub use connectors::{all_connectors, connector_row_ui};
 pub use day::past_date;
+pub use faults::{Faults, Faulty};
 pub use figure::figure;
 pub use hours::HoursField;
 pub use lot::LotFacts;
 pub use money::{money_text, read_money};
 pub use place::{PlaceFacts, new_places, place_names, place_of, places};
-pub use proof::{ProofAct, ProofForm};
+pub use proof::{Owner, ProofAct, ProofForm};
 pub use work::{Ending, WorkAct, WorkForm, guide_ui, heed_ui};
 pub use workshop::workshop_ui;

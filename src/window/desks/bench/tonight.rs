@@ -8,6 +8,7 @@ use super::panel::{Beside, side_ui, sides};
 use super::rows::takes_text;
 use crate::assess::tonight::{Chosen, Evening, Missed, PATIENCE, Tonight, Why, tonight};
 use crate::assess::{Answers, PartAnswers, Task};
+use crate::paper::WorkSheet;
 use crate::record::{Logbook, WorkState};
 use crate::rules::Rules;
 use crate::text::say;
@@ -105,7 +106,14 @@ impl TonightView {
             } else {
                 let pieces = counted!("{count} piece of work", "{count} pieces of work", tonight.chosen.len());
                 first_ui(ui, text!("{pieces} in {time}", pieces = pieces, time = hours_text(tonight.minutes)));
-                ui.label(remark(ui, sums_text(plan)));
+                ui.horizontal_wrapped(|ui| {
+                    ui.label(remark(ui, sums_text(plan)));
+                    if link_ui(ui, text!("Print the sheet…")).clicked() {
+                        let Plan { answers, logbook, rules, .. } = plan;
+                        let sheet = WorkSheet::of_evening(tonight, *evening, answers, logbook, rules);
+                        outbox.print(text!("evening-{day}", day = answers.today), sheet.to_html());
+                    }
+                });
             }
             let mut sitting = None;
             for (at, chosen) in tonight.chosen.iter().enumerate() {

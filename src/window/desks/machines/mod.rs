@@ -15,7 +15,7 @@ use self::brief::{Brief, BriefAct};
 use self::sheet::Sheet;
 use crate::record::MachineId;
 use crate::text;
-use crate::window::outbox::{Outbox, View};
+use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, first_ui, press_ui, title_ui};
@@ -32,6 +32,13 @@ pub struct Machines {
 }
 
 impl Machines {
+    /// Takes files that were copied into the logbook for a machine's sheet.
+    pub fn kept(&mut self, machine: MachineId, files: Vec<KeptFile>) {
+        if let Some(sheet) = self.sheet.as_mut().filter(|sheet| sheet.machine() == machine) {
+            sheet.kept(files);
+        }
+    }
+
     /// Draws the desk.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         let machines = list::in_order(view);

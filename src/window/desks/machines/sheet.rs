@@ -12,8 +12,8 @@ use crate::assess::{MachineAnswers, Readiness, Standing};
 use crate::record::{Change, MachineFile, MachineId, Word};
 use crate::text;
 use crate::window::command::Command;
-use crate::window::forms::{ProofAct, ProofForm};
-use crate::window::outbox::{Outbox, View};
+use crate::window::forms::{Faults, Faulty, Owner, ProofAct, ProofForm};
+use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::photographs::strip_ui;
 use crate::window::theme::GRID;
@@ -29,17 +29,25 @@ pub struct Sheet {
     roles: Roles,
     power_on: Option<PowerOnForm>,
     proof: Option<ProofForm>,
+    faults: Faults,
 }
 
 impl Sheet {
     /// The sheet of a machine, nothing typed yet.
     pub fn new(machine: MachineId) -> Self {
-        Self { machine, brief: None, roles: Roles::default(), power_on: None, proof: None }
+        Self { machine, brief: None, roles: Roles::default(), power_on: None, proof: None, faults: Faults::default() }
     }
 
     /// Whose sheet it is.
     pub fn machine(&self) -> MachineId {
         self.machine
+    }
+
+    /// Takes files that were copied into the logbook for the proof that is filled in.
+    pub fn kept(&mut self, files: Vec<KeptFile>) {
+        if let Some(form) = &mut self.proof {
+            form.kept(files);
+        }
     }
 
     /// Draws the sheet.
@@ -73,6 +81,9 @@ impl Sheet {
             self.roles.ui(ui, answers, view, outbox);
             self.proofs_ui(ui, answers, view, outbox);
             self.power_ons_ui(ui, answers, view, outbox);
+            section_ui(ui, text!("Faults looked for"));
+            let of = Faulty { part: None, machine: Some(self.machine), name: &file.machine.name, cases: &file.cases };
+            self.faults.ui(ui, of, view, outbox);
             ui.add_space(8.0 * GRID);
         });
     }
@@ -129,15 +140,15 @@ impl Sheet {
                 let record = link_ui(ui, text!("Record it…"));
                 record.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &name));
                 if record.clicked() {
-                    self.proof = Some(ProofForm::new(&proof.rule, view));
+                    self.proof = Some(ProofForm::new(&proof.rule, Owner::machine(file.machine.id), view));
                 }
             });
         }
         let Some(form) = &mut self.proof else { return };
-        match form.ui(ui, None, Some(file.machine.id), view) {
-            Some(ProofAct::Keep(proof)) => {
+        match form.ui(ui, Owner::machine(file.machine.id), view, outbox) {
+            Some(ProofAct::Keep(proof, beside)) => {
                 let mut change = Change::new(text!("Prove {machine}", machine = file.machine.name));
-                change.put(proof);
+                change.put(proof).put_all(beside);
                 outbox.change(change);
                 self.proof = None;
             }

@@ -7,13 +7,13 @@ mod custody;
 mod design;
 mod design_connectors;
 mod design_figures;
-mod faults;
 mod finding;
 mod head;
 mod identity;
 mod made;
 mod map;
 mod order;
+mod over_time;
 mod overhaul;
 mod papers;
 mod photographs;
@@ -42,6 +42,7 @@ use self::about::About;
 use crate::record::PartId;
 use crate::text;
 use crate::window::desktop::take_dropped;
+use crate::window::forms::{Faults, Faulty};
 use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
@@ -88,7 +89,7 @@ struct Sheet {
     photographs: photographs::Photographs,
     papers: papers::Papers,
     custody: custody::CustodyList,
-    faults: faults::Faults,
+    faults: Faults,
     written: written::Written,
 }
 
@@ -266,7 +267,11 @@ impl Sheet {
             Section::Photographs => self.photographs.ui(ui, about, outbox),
             Section::Papers => self.papers.ui(ui, about, &mut self.edit, outbox),
             Section::Custody => self.custody.ui(ui, about, outbox),
-            Section::Faults => self.faults.ui(ui, about, outbox),
+            Section::Faults => {
+                let of =
+                    Faulty { part: Some(about.part().id), machine: None, name: about.tag(), cases: &about.file.cases };
+                self.faults.ui(ui, of, about.view, outbox);
+            }
             Section::Written => self.written.ui(ui, about),
         }
     }
@@ -288,9 +293,14 @@ impl Sheet {
         }
     }
 
-    /// Puts files on record that were copied into the logbook: with the work whose form asked for them, else at once.
+    /// Puts files on record that were copied into the logbook: with the proof or the work whose form is
+    /// filled in, else at once.
     fn take_arrived(&mut self, about: &About<'_>, outbox: &mut Outbox) {
         let arrived = std::mem::take(&mut self.arrived);
+        if let Some(form) = self.proofs.form().filter(|_| !arrived.is_empty()) {
+            form.kept(arrived);
+            return;
+        }
         let (pictures, others): (Vec<_>, Vec<_>) = arrived.into_iter().partition(|file| file.photograph.is_some());
         match self.work.form() {
             Some(form) if !pictures.is_empty() => form.kept(pictures),

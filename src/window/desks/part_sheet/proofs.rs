@@ -6,8 +6,9 @@ use super::about::{About, act_ui, day_text, put};
 use crate::record::{Proof, Word};
 use crate::text;
 use crate::text::say;
-use crate::window::forms::{ProofAct, ProofForm};
+use crate::window::forms::{Owner, ProofAct, ProofForm};
 use crate::window::outbox::Outbox;
+use crate::window::photographs::strip_ui;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{body, mark_ui, remark};
@@ -20,6 +21,11 @@ pub struct Proofs {
 }
 
 impl Proofs {
+    /// The form that is being filled in.
+    pub fn form(&mut self) -> Option<&mut ProofForm> {
+        self.form.as_mut().map(|(_, form)| form)
+    }
+
     /// Draws the section.
     pub fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         if about.answers.proofs.is_empty() {
@@ -45,7 +51,8 @@ impl Proofs {
                     ui.label(remark(ui, text!("not required")));
                 }
                 if act_ui(ui, text!("Record it…"), &text!("Record: {proof}…", proof = say_rule)) {
-                    self.form = Some((rule.name.clone(), ProofForm::new(rule, about.view)));
+                    self.form =
+                        Some((rule.name.clone(), ProofForm::new(rule, Owner::part(about.part().id), about.view)));
                 }
             });
             if self.form.as_ref().is_some_and(|(name, _)| *name == rule.name) {
@@ -53,16 +60,18 @@ impl Proofs {
                 ui.add_space(2.0 * GRID);
             }
         }
-        self.runs_ui(ui, about);
+        self.runs_ui(ui, about, outbox);
     }
 
     fn form_ui(&mut self, ui: &mut Ui, about: &About<'_>, name: &str, outbox: &mut Outbox) {
         let Some((_, form)) = &mut self.form else { return };
-        match form.ui(ui, Some(about.part().id), None, about.view) {
-            Some(ProofAct::Keep(proof)) => {
+        match form.ui(ui, Owner::part(about.part().id), about.view, outbox) {
+            Some(ProofAct::Keep(proof, beside)) => {
                 let result = proof.result.label().to_lowercase();
                 let name = text!("{proof} of {tag}: {result}", proof = name, tag = about.tag(), result = result);
-                outbox.change(put(name, proof));
+                let mut change = put(name, proof);
+                change.put_all(beside);
+                outbox.change(change);
                 self.form = None;
             }
             Some(ProofAct::PutAway) => self.form = None,
@@ -71,7 +80,7 @@ impl Proofs {
     }
 
     /// All runs so far, newest first, once they are asked for.
-    fn runs_ui(&mut self, ui: &mut Ui, about: &About<'_>) {
+    fn runs_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
         let runs = &about.file.proofs;
         if runs.is_empty() {
             return;
@@ -90,6 +99,20 @@ impl Proofs {
                 if !run.note.is_empty() {
                     ui.label(remark(ui, &run.note));
                 }
+                let measured = about.file.readings.iter().filter(|reading| reading.proof == Some(run.id));
+                let measured: Vec<String> = measured
+                    .map(|reading| format!("{} {} {}", say(&reading.quantity), reading.value, reading.unit))
+                    .collect();
+                if !measured.is_empty() {
+                    ui.label(remark(ui, measured.join(" · ")));
+                }
+                let logs = about.file.attachments.iter().filter(|file| file.proof == Some(run.id));
+                let logs: Vec<&str> = logs.map(|file| file.file_name.as_str()).collect();
+                if !logs.is_empty() {
+                    ui.label(remark(ui, text!("Log: {files}", files = logs.join(", "))));
+                }
+                let of_run = |mark: &crate::record::PhotoMark| mark.proof == Some(run.id);
+                strip_ui(ui, about.view, about.file.photos.iter().filter(|file| file.marks.iter().any(of_run)), outbox);
             }
         }
     }

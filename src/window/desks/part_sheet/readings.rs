@@ -3,6 +3,7 @@
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, figure, put, wrong_ui};
+use super::over_time;
 use super::verdict::{self, Figure, Said};
 use crate::counted;
 use crate::record::{Kind, Moment, Reading, ReadingId, When};
@@ -63,6 +64,10 @@ impl Readings {
         }
         if correct.is_some() {
             self.form = correct;
+        }
+        for series in over_time::series(all.iter().filter(holds)) {
+            let band = verdict::allowed(about.part().kind, standard, series.quantity());
+            series.ui(ui, band);
         }
         let earlier: Vec<&Reading> = all.iter().filter(|reading| !holds(reading)).collect();
         self.earlier_ui(ui, &earlier);

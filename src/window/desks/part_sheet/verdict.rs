@@ -9,7 +9,7 @@ use crate::trade::capacitor::series::Series;
 use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
 use crate::trade::cell::{self, CellState, Chemistry};
 use crate::trade::drive::{Capacity, crossed, parse_capacity};
-use crate::trade::supply::{Rail, RailReading, Standard, Verdict};
+use crate::trade::supply::{Rail, RailReading, Standard, Verdict, limits};
 use crate::window::theme::Themed;
 use crate::window::theme::marks::Mark;
 use crate::window::widgets::{body, mark_ui, remark};
@@ -89,15 +89,20 @@ pub fn of_reading(kind: Kind, standard: Option<Standard>, figure: Figure<'_>) ->
     None
 }
 
-/// A supply's rail at its plug. Where nobody says which supply it is, the older ones' stricter limits count, but for
-/// rails that only the newer ones have.
-fn rail(quantity: &str, volts: f64, load_a: Option<f64>, standard: Option<Standard>) -> Option<Said> {
+/// The rail that a quantity names, and the family whose limits count: where nobody says which, the older ones'
+/// stricter, but for rails that only the newer ones have.
+fn rail_of(quantity: &str, standard: Option<Standard>) -> Option<(Rail, Standard)> {
     // "+5 V rail", "+5 V under load", "+5 V, warm": the rail comes first.
     let ends = [" rail", " under", " at ", " with", " loaded", ","];
     let end = ends.iter().filter_map(|end| quantity.find(end)).min().unwrap_or(quantity.len());
     let rail = Rail::parse(quantity[..end].trim())?;
     let newer = matches!(rail, Rail::Plus3v3 | Rail::Standby);
-    let standard = if newer { Standard::Atx } else { standard.unwrap_or(Standard::At) };
+    Some((rail, if newer { Standard::Atx } else { standard.unwrap_or(Standard::At) }))
+}
+
+/// A supply's rail at its plug.
+fn rail(quantity: &str, volts: f64, load_a: Option<f64>, standard: Option<Standard>) -> Option<Said> {
+    let (rail, standard) = rail_of(quantity, standard)?;
     let reading = RailReading { rail, volts, ripple_mvpp: None, load_a };
     let (judged, _) = crate::trade::supply::judge(standard, &[reading]);
     let verdict = judged.into_iter().next()?;
@@ -115,6 +120,17 @@ fn rail(quantity: &str, volts: f64, load_a: Option<f64>, standard: Option<Standa
         Verdict::Fail => Stand::Bad,
     };
     Some(Said { stand, words, source: verdict.source().said(), remarks: verdict.remarks })
+}
+
+/// What the trade allows of a quantity on a part, in volts; `None` where it has no limits for it.
+pub fn allowed(kind: Kind, standard: Option<Standard>, quantity: &str) -> Option<(f64, f64)> {
+    let lower = quantity.to_lowercase();
+    if kind != Kind::PowerSupply || lower.contains("unpowered") || lower.contains("ripple") {
+        return None;
+    }
+    let (rail, standard) = rail_of(&lower, standard)?;
+    let limits = limits(standard).into_iter().find(|limits| limits.rail == rail)?;
+    Some((limits.weakest_v, limits.strongest_v))
 }
 
 /// The amperes that a condition names: "8 A", "load 2.5 A".

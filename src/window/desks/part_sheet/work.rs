@@ -10,6 +10,7 @@ use super::overhaul::Overhaul;
 use crate::assess::outstanding::{Shown, shown};
 use crate::assess::{Task, TaskKey};
 use crate::counted;
+use crate::paper::WorkSheet;
 use crate::record::{Hold, Nature, Word, Work, WorkId, WorkState};
 use crate::text;
 use crate::text::say;
@@ -74,7 +75,13 @@ impl WorkList {
         if tasks.is_empty() {
             ui.label(body(text!("Nothing is outstanding on this part.")));
         } else {
-            ui.label(remark(ui, totals_text(about)));
+            ui.horizontal_wrapped(|ui| {
+                ui.label(remark(ui, totals_text(about)));
+                if link_ui(ui, text!("Print the sheet…")).clicked() {
+                    let sheet = WorkSheet::of_part(about.answers, about.view.answers, about.view.logbook);
+                    outbox.print(page_name(about.tag()), sheet.to_html());
+                }
+            });
         }
         let next = tasks.iter().find(|task| task.doable).map(Task::key);
         for (at, task) in tasks.iter().enumerate() {
@@ -276,6 +283,12 @@ impl WorkList {
             }
         });
     }
+}
+
+/// What a page about a part is called: its tag, but for what no file name carries.
+fn page_name(tag: &str) -> String {
+    let safe: String = tag.chars().map(|letter| if letter.is_alphanumeric() { letter } else { '-' }).collect();
+    format!("work-{safe}")
 }
 
 /// What a record of work is called.
