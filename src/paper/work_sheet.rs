@@ -52,12 +52,12 @@ impl WorkSheet {
             let part = &answers.parts[chosen.part_at];
             let task = &part.tasks[chosen.task];
             let piece = piece(part, task, answers, logbook);
-            match groups.last_mut().filter(|(sitting, _)| sitting == task.sitting()) {
-                Some((_, group)) => group.pieces.push(piece),
-                None => {
-                    let title = sitting(task.sitting(), rules);
-                    groups.push((task.sitting().to_owned(), Group { title, pieces: vec![piece] }));
-                }
+            if groups.last().is_none_or(|(name, _)| name != task.sitting()) {
+                let group = Group { title: sitting(task.sitting(), rules), pieces: Vec::new() };
+                groups.push((task.sitting().to_owned(), group));
+            }
+            if let Some((_, group)) = groups.last_mut() {
+                group.pieces.push(piece);
             }
         }
         let time = format!("{:.1}", f64::from(evening.minutes) / 60.0);
@@ -159,7 +159,7 @@ fn piece(part: &PartAnswers, task: &Task, answers: &Answers, logbook: &Logbook) 
         Competence::WithHelp => cautions
             .push(text!("Not alone: have somebody with you who knows this work. Local codes come first.").to_owned()),
         Competence::SendOut => {
-            cautions.push(text!("Send it out to somebody licensed for this work. Local codes come first.").to_owned())
+            cautions.push(text!("Send it out to somebody licensed for this work. Local codes come first.").to_owned());
         }
     }
     Piece {

@@ -246,7 +246,6 @@ impl App {
                     let theme = if prefers_dark == Some(true) { egui::Theme::Dark } else { egui::Theme::Light };
                     self.jobs.ctx().options_mut(|options| options.fallback_theme = theme);
                 }
-                Finished::Printed(said) => self.notices.push(said),
                 Finished::Kept { page, files, failed } => {
                     self.notices.extend(failed);
                     self.desks.kept(page, files);
@@ -321,8 +320,8 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, hours, samples, aim, copies } = outbox;
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim } = outbox;
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim, copies } =
+            outbox;
         for page in pages {
             self.jobs.print(page, self.pages_folder.clone());
         }

@@ -21,8 +21,6 @@ pub enum Finished {
     Picked(Picked),
     /// A logbook was opened, or why it was not.
     Opened(PathBuf, anyhow::Result<Box<Session>>),
-    /// Where a page to be printed lies, or why it could not be written.
-    Printed(String),
     /// Whether the desktop prefers dark, if it tells.
     Desktop(Option<bool>),
     /// Files were copied into the logbook for a page; those that could not be are told with their reason.
@@ -121,13 +119,17 @@ impl Jobs {
             Finished::Said(match written {
                 Ok(()) => text!("The copy with marks is written: {path}", path = path.display()),
                 Err(error) => error.to_string(),
+            })
+        });
+    }
+
     /// Writes a page into a folder and has the desktop show it.
     pub fn print(&self, page: PrintedPage, folder: PathBuf) {
         let desktop = Arc::clone(&self.desktop);
         self.start(move || {
             let path = folder.join(format!("{}.html", page.name));
             let written = std::fs::create_dir_all(&folder).and_then(|()| std::fs::write(&path, &page.html));
-            Finished::Printed(match written {
+            Finished::Said(match written {
                 Ok(()) if desktop.show(&path) => {
                     text!("The page is shown in the browser: {path}", path = path.display())
                 }

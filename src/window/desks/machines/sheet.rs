@@ -148,7 +148,7 @@ impl Sheet {
         match form.ui(ui, Owner::machine(file.machine.id), view, outbox) {
             Some(ProofAct::Keep(proof, beside)) => {
                 let mut change = Change::new(text!("Prove {machine}", machine = file.machine.name));
-                change.put(proof).put_all(beside);
+                change.put(*proof).put_all(beside);
                 outbox.change(change);
                 self.proof = None;
             }

@@ -69,7 +69,7 @@ impl Proofs {
             Some(ProofAct::Keep(proof, beside)) => {
                 let result = proof.result.label().to_lowercase();
                 let name = text!("{proof} of {tag}: {result}", proof = name, tag = about.tag(), result = result);
-                let mut change = put(name, proof);
+                let mut change = put(name, *proof);
                 change.put_all(beside);
                 outbox.change(change);
                 self.form = None;

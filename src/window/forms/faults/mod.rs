@@ -148,21 +148,22 @@ impl Faults {
             ui.label(remark(ui, next.rule()));
         }
         ui.horizontal_wrapped(|ui| {
+            let word = match &answer.next {
+                Some(Proposal::MeasureRails { .. }) => Some(text!("Note the resistances…")),
+                Some(Proposal::Exchange { .. } | Proposal::TakeOut { .. }) => Some(text!("It was tried…")),
+                Some(Proposal::Settle { .. }) => Some(text!("Settle it…")),
+                _ => None,
+            };
+            let is_pressed = word.is_some_and(|word| press_ui(ui, word, "", None).clicked());
             match &answer.next {
-                Some(Proposal::MeasureRails { part }) => {
-                    if press_ui(ui, text!("Note the resistances…"), "", None).clicked() {
-                        outbox.show(*part, Some(Spot::Section(Section::Proofs)));
-                    }
+                Some(Proposal::MeasureRails { part }) if is_pressed => {
+                    outbox.show(*part, Some(Spot::Section(Section::Proofs)));
                 }
-                Some(next @ (Proposal::Exchange { .. } | Proposal::TakeOut { .. })) => {
-                    if press_ui(ui, text!("It was tried…"), text!("Notes how it came out"), None).clicked() {
-                        self.trial = Some((file.case.id, TrialForm::proposed(file, next, view)));
-                    }
+                Some(Proposal::Settle { part }) if is_pressed => {
+                    self.end = Some((file.case.id, EndForm::new(Some(*part))));
                 }
-                Some(Proposal::Settle { part }) => {
-                    if press_ui(ui, text!("Settle it…"), text!("Ends in a finding with its work"), None).clicked() {
-                        self.end = Some((file.case.id, EndForm::new(Some(*part))));
-                    }
+                Some(next) if is_pressed => {
+                    self.trial = Some((file.case.id, TrialForm::proposed(file, next, view)));
                 }
                 _ => {}
             }

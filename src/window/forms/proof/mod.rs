@@ -41,7 +41,7 @@ pub struct ProofForm {
 #[derive(Debug)]
 pub enum ProofAct {
     /// The proof with its readings and files, to be written.
-    Keep(Proof, Vec<Entry>),
+    Keep(Box<Proof>, Vec<Entry>),
     PutAway,
 }
 
@@ -123,7 +123,7 @@ impl ProofForm {
                 act = Some(ProofAct::PutAway);
             }
             match read {
-                Ok((proof, beside)) if keep.clicked() => act = Some(ProofAct::Keep(proof, beside)),
+                Ok((proof, beside)) if keep.clicked() => act = Some(ProofAct::Keep(Box::new(proof), beside)),
                 Ok(_) => {}
                 Err(wrong) => {
                     ui.label(small(wrong).color(ui.tokens().power_unknown));
