@@ -1,5 +1,5 @@
 //! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness, the evening's
-//! work, the schedule, fault-finding, inspections.
+//! work, the schedule, fault-finding, inspections, kits, supplies.
 //!
 //! Pure: a logbook, the rules and today in; answers with their reasons out. [`Answers`] holds all of them for one
 //! revision and works out the next revision's by looking only at what changed.
@@ -9,14 +9,17 @@ pub mod faults;
 pub mod findings;
 pub mod fit;
 pub mod inspections;
+pub mod kits;
 pub mod making;
 pub mod outstanding;
 pub mod part_state;
+pub mod positions;
 pub mod power;
 pub mod proofs;
 pub mod readiness;
 pub mod reason;
 pub mod schedule;
+pub mod supplies;
 pub mod templates;
 pub mod tie;
 pub mod tonight;

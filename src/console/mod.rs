@@ -7,6 +7,7 @@ mod check;
 mod due;
 mod exchange;
 mod faults;
+mod kit;
 mod new;
 mod opened;
 mod outstanding;
@@ -17,6 +18,7 @@ mod read;
 mod readiness;
 mod schedule;
 mod sheet;
+mod supplies;
 mod tonight;
 mod work_out;
 
@@ -71,6 +73,10 @@ enum Command {
     Schedule(schedule::Schedule),
     #[command(about = text!("Print a page with the work of an evening or of a part, as HTML"))]
     Sheet(sheet::Sheet),
+    #[command(about = text!("Gather capacitor positions into as few order lines as the rules allow"))]
+    Kit(kit::Kit),
+    #[command(about = text!("List stock, kits, what to buy and what it all cost; CSV out and in"))]
+    Supplies(supplies::Supplies),
     #[command(about = text!("List what should be looked at or proven again, and by when"))]
     Due(due::Due),
     #[command(about = text!("Show faults that are looked for, who is suspected, and the next trial"))]
@@ -101,6 +107,8 @@ impl Command {
             Self::Tonight(tonight) => tonight.answer(json),
             Self::Schedule(schedule) => schedule.answer(json),
             Self::Sheet(sheet) => sheet.answer(json),
+            Self::Kit(kit) => kit.answer(json),
+            Self::Supplies(supplies) => supplies.answer(json),
             Self::Due(due) => due.answer(json),
             Self::Faults(faults) => faults.answer(json),
             Self::Import(import) => import.answer(json),

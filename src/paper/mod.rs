@@ -1,10 +1,12 @@
-//! What leaves for people: a photograph with its marks and their legend, sheets of work to be printed.
+//! What leaves for people: a photograph with its marks and their legend, sheets of work to be printed, lists for shops
+//! and spreadsheets.
 
 mod html;
 mod inks;
 mod lettering;
 pub mod marked_copy;
 mod sheet;
+pub mod supplies;
 mod work_sheet;
 
 pub use inks::Theme;

@@ -32,6 +32,20 @@ crate::words! {
 }
 
 crate::words! {
+    /// What a capacitor does where it sits.
+    CapacitorUse {
+        ProcessorSupply = "processor_supply", "Processor supply";
+        RailSmoothing = "rail_smoothing", "Smooths a rail";
+        SupplyOutput = "supply_output", "Output of a supply";
+        MainsReservoir = "mains_reservoir", "Mains reservoir";
+        MainsSuppression = "mains_suppression", "Across the mains";
+        Coupling = "coupling", "Signal coupling";
+        Timing = "timing", "Timing";
+        Other = "other", "Something else";
+    }
+}
+
+crate::words! {
     /// What a look at a capacitor says.
     CapacitorState {
         NotLooked = "not_looked", "Not looked at";
@@ -81,6 +95,10 @@ pub struct Capacitor {
     pub logged: Moment,
     /// What was seen when it was logged.
     pub state: CapacitorState,
+    /// What it does; `None` when not told.
+    pub function: Option<CapacitorUse>,
+    /// Whether the original is of low series resistance; `None` when not known.
+    pub low_esr: Option<bool>,
 }
 
 /// The key of a [`CapacitorLook`].

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::{Capacitor, CapacitorState, Dielectric, Id, Moment, Mounting, PartId, Word as _};
+use super::{Capacitor, CapacitorState, CapacitorUse, Dielectric, Id, Moment, Mounting, PartId, Word as _};
 use crate::{counted, text};
 
 /// The most positions that one group may stand for; no board of the trade carries more of one value.
@@ -36,6 +36,13 @@ pub struct CapacitorGroup {
     /// Where on the part, in words: "near the processor".
     pub place_on_part: String,
     pub state: CapacitorState,
+    /// How polarity is marked; empty when not told.
+    #[serde(default)]
+    pub polarity: String,
+    #[serde(default)]
+    pub function: Option<CapacitorUse>,
+    #[serde(default)]
+    pub low_esr: Option<bool>,
 }
 
 impl CapacitorGroup {
@@ -55,6 +62,9 @@ impl CapacitorGroup {
             series: String::new(),
             place_on_part: String::new(),
             state: CapacitorState::NotLooked,
+            polarity: String::new(),
+            function: None,
+            low_esr: None,
         }
     }
 
@@ -75,9 +85,11 @@ impl CapacitorGroup {
                 dielectric: self.dielectric,
                 mounting: self.mounting,
                 series: self.series.clone(),
-                polarity: String::new(),
+                polarity: self.polarity.clone(),
                 logged,
                 state: self.state,
+                function: self.function,
+                low_esr: self.low_esr,
             })
             .collect()
     }

@@ -4,9 +4,10 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use super::{
-    Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignConnector, DesignFigure, FaultCase, Finding,
-    Fitting, Look, Lot, Machine, Marking, Material, MaterialUse, Moment, Part, Photo, PhotoMark, Place, Placement,
-    PowerOn, Proof, Reading, Role, Setting, Survey, Trial, Valuation, Work, WorkAfter, Workshop,
+    Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignCapacitor, DesignConnector, DesignFigure,
+    FaultCase, Finding, Fitting, Kit, KitLine, KitPosition, Look, Lot, Machine, Marking, Material, MaterialUse, Moment,
+    Part, Photo, PhotoMark, Place, Placement, PowerOn, Proof, Reading, Role, Setting, Survey, Trial, Valuation, Work,
+    WorkAfter, Workshop,
 };
 
 macro_rules! entries {
@@ -66,6 +67,7 @@ entries! {
     Design = "design";
     DesignConnector = "design_connector";
     DesignFigure = "design_figure";
+    DesignCapacitor = "design_capacitor";
     Material = "material";
     Part = "part";
     Machine = "machine";
@@ -82,6 +84,9 @@ entries! {
     Look = "look" [looked];
     Capacitor = "capacitor" [logged];
     CapacitorLook = "capacitor_look" [looked];
+    Kit = "kit" [changed];
+    KitLine = "kit_line";
+    KitPosition = "kit_position";
     Proof = "proof" [run];
     Reading = "reading" [measured];
     Setting = "setting" [found];

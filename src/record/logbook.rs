@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use super::{
-    Attachment, Design, DesignFile, DesignId, Fitting, Lot, LotId, MachineFile, MachineId, Material, PartFile, PartId,
-    Photo, PhotoFile, Place, PlaceId, Placement, Workshop,
+    Attachment, Design, DesignFile, DesignId, Fitting, KitFile, KitId, Lot, LotId, MachineFile, MachineId, Material,
+    MaterialId, PartFile, PartId, Photo, PhotoFile, Place, PlaceId, Placement, Workshop,
 };
 
 /// A lot with its photographs and receipts.
@@ -27,6 +27,7 @@ pub struct Logbook {
     pub parts: Vec<Arc<PartFile>>,
     pub machines: Vec<Arc<MachineFile>>,
     pub materials: Vec<Arc<Material>>,
+    pub kits: Vec<Arc<KitFile>>,
 }
 
 fn find<T, K: Ord>(sorted: &[Arc<T>], key: K, of: impl Fn(&T) -> K) -> Option<&Arc<T>> {
@@ -78,6 +79,16 @@ impl Logbook {
         self.photo_files().map(|file| &file.photo)
     }
 
+    /// The material of a key.
+    pub fn material(&self, id: MaterialId) -> Option<&Arc<Material>> {
+        find(&self.materials, id, |material| material.id)
+    }
+
+    /// The kit of a key.
+    pub fn kit(&self, id: KitId) -> Option<&Arc<KitFile>> {
+        find(&self.kits, id, |file| file.kit.id)
+    }
+
     /// The lot of a key.
     pub fn lot(&self, id: LotId) -> Option<&Arc<LotFile>> {
         find(&self.lots, id, |file| file.lot.id)
@@ -102,6 +113,12 @@ impl Logbook {
         }
         names.reverse();
         names.join(" / ")
+    }
+
+    /// The place at the end of a path, as [`Logbook::place_path`] writes it, without regard to case.
+    pub fn place_at(&self, path: &str) -> Option<PlaceId> {
+        let path = path.to_lowercase();
+        self.places.iter().map(|place| place.id).find(|id| self.place_path(*id).to_lowercase() == path)
     }
 
     /// What a part is called: its own words, else its design, else its kind.

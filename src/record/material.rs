@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Id, PlaceId};
+use super::{Dielectric, Id, Mounting, PlaceId};
 
 /// The key of a [`Material`].
 pub type MaterialId = Id<Material>;
@@ -26,4 +26,48 @@ pub struct Material {
     /// Where to buy it.
     pub supplier: String,
     pub note: String,
+    /// Of a capacitor, microfarads; a material with both this and [`Self::voltage_v`] is one.
+    pub capacitance_uf: Option<f64>,
+    /// Of a capacitor, rated volts.
+    pub voltage_v: Option<f64>,
+    /// Of a capacitor, upper category temperature, °C.
+    pub temperature_c: Option<f64>,
+    pub diameter_mm: Option<f64>,
+    pub height_mm: Option<f64>,
+    pub pitch_mm: Option<f64>,
+    pub dielectric: Option<Dielectric>,
+    pub mounting: Option<Mounting>,
+    /// Of a capacitor: whether it is of low series resistance; `None` when not known.
+    pub low_esr: Option<bool>,
+}
+
+impl Material {
+    /// A piece of something, of which there is none yet.
+    pub fn new(id: MaterialId, name: &str) -> Self {
+        Self {
+            id,
+            name: name.to_owned(),
+            unit: crate::text!("piece").to_owned(),
+            stock: 0.0,
+            minimum: 0.0,
+            place: None,
+            price_cents: None,
+            supplier: String::new(),
+            note: String::new(),
+            capacitance_uf: None,
+            voltage_v: None,
+            temperature_c: None,
+            diameter_mm: None,
+            height_mm: None,
+            pitch_mm: None,
+            dielectric: None,
+            mounting: None,
+            low_esr: None,
+        }
+    }
+
+    /// Whether it is a capacitor of known value.
+    pub fn is_capacitor(&self) -> bool {
+        self.capacitance_uf.is_some() && self.voltage_v.is_some()
+    }
 }

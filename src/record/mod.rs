@@ -7,6 +7,7 @@
 mod capacitor;
 mod capacitor_group;
 mod capacitor_phrase;
+mod capacitor_table;
 mod capacitor_words;
 mod change;
 mod custody;
@@ -17,11 +18,13 @@ mod figure;
 mod finding;
 mod id;
 mod kind;
+mod kit;
 mod logbook;
 mod lot;
 mod machine;
 mod marking;
 mod material;
+mod material_table;
 mod name;
 mod part;
 mod part_file;
@@ -31,20 +34,24 @@ mod place;
 mod proof;
 mod reading;
 mod survey;
+mod table;
 mod when;
 mod word;
 mod work;
 mod workshop;
 
 pub use capacitor::{
-    Capacitor, CapacitorFile, CapacitorId, CapacitorLook, CapacitorLookId, CapacitorState, Dielectric, Mounting,
+    Capacitor, CapacitorFile, CapacitorId, CapacitorLook, CapacitorLookId, CapacitorState, CapacitorUse, Dielectric,
+    Mounting,
 };
 pub use capacitor_group::{CapacitorGroup, MOST_POSITIONS};
 pub use capacitor_phrase::{BadPhrase, read_phrase};
+pub use capacitor_table::{POSITION_COLUMNS, PositionColumn, TablePosition, read_positions};
 pub use change::{Change, Step};
 pub use custody::{Custody, CustodyAct, CustodyEvent, CustodyEventId, Valuation, ValuationId};
 pub use design::{
-    Design, DesignConnector, DesignConnectorId, DesignFigure, DesignFigureId, DesignFile, DesignId, Side,
+    Design, DesignCapacitor, DesignCapacitorId, DesignConnector, DesignConnectorId, DesignFigure, DesignFigureId,
+    DesignFile, DesignId, Side,
 };
 pub use entry::{Entry, EntryKey, EntryKind};
 pub use fault_case::{CaseState, FaultCase, FaultCaseFile, FaultCaseId, Trial, TrialId, TrialResult};
@@ -52,6 +59,7 @@ pub use figure::{Figure, figure_unit};
 pub use finding::{Finding, FindingFile, FindingId, FindingSource, FindingState, Look, LookId, Severity};
 pub use id::Id;
 pub use kind::Kind;
+pub use kit::{Kit, KitFile, KitId, KitLine, KitLineFile, KitLineId, KitPosition, KitPositionId, KitState};
 pub use logbook::{Logbook, LotFile};
 pub use lot::{Lot, LotId};
 pub use machine::{
@@ -60,6 +68,7 @@ pub use machine::{
 };
 pub use marking::{FromFactory, Marking, MarkingId, Surface};
 pub use material::{Material, MaterialId};
+pub use material_table::{MATERIAL_COLUMNS, MaterialColumn, TableMaterial, read_materials};
 pub use name::Name;
 pub use part::{Originality, Part, PartId};
 pub use part_file::PartFile;
@@ -69,6 +78,7 @@ pub use place::{Place, PlaceId};
 pub use proof::{Proof, ProofId, ProofResult};
 pub use reading::{Reading, ReadingId, Setting, SettingId};
 pub use survey::{Answer, Given, Survey, SurveyId};
+pub use table::{BadLine, BadTable, Column as TableColumn};
 pub use when::{Moment, NoDate, When, YEARS};
 pub use word::Word;
 pub use work::{Competence, Hold, MaterialUse, MaterialUseId, Nature, Work, WorkAfter, WorkAfterId, WorkId, WorkState};

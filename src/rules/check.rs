@@ -5,8 +5,11 @@ use std::collections::HashSet;
 use super::check_template;
 use super::load::{Row, Tables};
 use super::table_error::At;
-use super::{FigureRule, FindingRule, InspectionRule, KindRule, ProofRule, Question, Sitting, TableError, WorkRule};
-use crate::record::Word;
+use super::{
+    FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, Sitting,
+    SubstitutionRule, TableError, WorkRule,
+};
+use crate::record::{Mounting, Word};
 use crate::text;
 
 /// Longest hands-on time that can be meant for one piece of work or one test, minutes (a week).
@@ -14,6 +17,12 @@ const MOST_MINUTES: u32 = 7 * 24 * 60;
 
 /// Longest time between two looks that can be meant, months.
 const MOST_MONTHS: u32 = 120;
+
+/// The furthest that a capacitance may lie above the original, per cent: with more it is another circuit.
+const MOST_ABOVE_PERCENT: f64 = 100.0;
+
+/// The most spares that can be meant, per cent.
+const MOST_SPARE_PERCENT: f64 = 1000.0;
 
 /// Everything wrong with rows that can be read.
 pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
@@ -52,6 +61,15 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     }
     for row in &tables.inspections {
         check.inspection(row);
+    }
+    for row in &tables.substitutions {
+        check.substitution(row);
+    }
+    for row in &tables.low_esr {
+        check.low_esr(row);
+    }
+    for row in &tables.orders {
+        check.order(row);
     }
 }
 
@@ -217,8 +235,73 @@ impl Check<'_> {
         for answer in value.answers.iter().filter(|answer| !self.answers.contains(*answer)) {
             self.errors.push(at.error_at(answer, text!("looks for the unknown answer `{name}`", name = answer)));
         }
-        for place in value.places.iter().filter(|place| place.to_lowercase() != **place) {
-            self.errors.push(at.error_at(place, text!("`{place}` is not in small letters", place = place)));
+        self.small_letters(at, &value.places);
+    }
+
+    fn substitution(&mut self, Row { value, at }: &Row<SubstitutionRule>) {
+        self.name(at, &value.name);
+        self.filled(at, &[("source", &value.source)]);
+        if value.dielectrics.is_empty() {
+            self.errors.push(at.error(text!("`{name}` names no dielectric that it is for", name = value.name)));
+        }
+        self.no_doubles(at, value.dielectrics.iter().map(|word| word.name()));
+        self.no_doubles(at, value.functions.iter().map(|word| word.name()));
+        if !(0.0..=MOST_ABOVE_PERCENT).contains(&value.most_above_percent) {
+            let reason = text!(
+                "{percent} % are out of range: 0 to {most}",
+                percent = value.most_above_percent,
+                most = MOST_ABOVE_PERCENT
+            );
+            self.errors.push(at.error(reason));
+        }
+        for figure in [value.from_uf, value.to_volts, value.most_uf_v_per_mm3].into_iter().flatten() {
+            self.above_zero(at, figure);
+        }
+    }
+
+    fn low_esr(&mut self, Row { value, at }: &Row<LowEsrRule>) {
+        self.name(at, &value.name);
+        self.filled(at, &[("source", &value.source)]);
+        self.filled_all(at, "places", &value.places);
+        self.small_letters(at, &value.places);
+        if value.functions.is_empty() && value.places.is_empty() {
+            self.errors.push(at.error(text!("`{name}` names neither uses nor places", name = value.name)));
+        }
+    }
+
+    fn order(&mut self, Row { value, at }: &Row<OrderRule>) {
+        self.name(at, &value.name);
+        self.filled(at, &[("source", &value.source)]);
+        for (key, figures) in [("volts", &value.volts), ("pitches_mm", &value.pitches_mm)] {
+            for figure in figures {
+                self.above_zero(at, *figure);
+            }
+            if figures.is_empty() || !figures.is_sorted_by(|one, next| one < next) {
+                self.errors.push(at.error(text!("`{key}` holds no figures, or they do not ascend", key = key)));
+            }
+        }
+        if !(0.0..=MOST_SPARE_PERCENT).contains(&value.spare_percent) {
+            let reason = text!(
+                "{percent} % are out of range: 0 to {most}",
+                percent = value.spare_percent,
+                most = MOST_SPARE_PERCENT
+            );
+            self.errors.push(at.error(reason));
+        }
+        if value.mounting == Mounting::Unknown {
+            self.errors.push(at.error(text!("`mounting` must say how a capacitor sits")));
+        }
+    }
+
+    fn above_zero(&mut self, at: &At, figure: f64) {
+        if !(figure.is_finite() && figure > 0.0) {
+            self.errors.push(at.error(text!("{figure} is not above 0", figure = figure)));
+        }
+    }
+
+    fn small_letters(&mut self, at: &At, words: &[String]) {
+        for word in words.iter().filter(|word| word.to_lowercase() != **word) {
+            self.errors.push(at.error_at(word, text!("`{place}` is not in small letters", place = word)));
         }
     }
 

@@ -1,7 +1,8 @@
 //! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
 //!
 //! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[template]]`, `[[proof]]`,
-//! `[[kind]]` and `[[inspection]]`. In the user's own files a row with a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
+//! `[[kind]]`, `[[inspection]]`, `[[substitution]]`, `[[low_esr]]` and `[[order]]`. In the user's own files a row with
+//! a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
 //! with its mentions in `after`, `proven_by`, `voids` and templates. A finding that answers still raise cannot be taken away.
 //! `connectors.toml` holds connectors alone, and is read as [`Connectors::load`] says.
@@ -16,8 +17,8 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 
 use super::table_error::At;
 use super::{
-    Connectors, FindingRule, InspectionRule, KindRule, ProofRule, Question, Rules, Sitting, TableError, TableErrors,
-    Template, WorkRule,
+    Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, Rules, Sitting,
+    SubstitutionRule, TableError, TableErrors, Template, WorkRule,
 };
 use super::{check, connectors, lookup, order};
 use crate::record::Word;
@@ -52,6 +53,7 @@ const SHIPPED: &[(&str, &str)] = &[
     ("templates.toml", include_str!("../../resources/rules/templates.toml")),
     ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
     ("inspections.toml", include_str!("../../resources/rules/inspections.toml")),
+    ("substitution.toml", include_str!("../../resources/rules/substitution.toml")),
     (CONNECTORS, connectors::SHIPPED),
 ];
 
@@ -73,6 +75,9 @@ pub(super) struct Tables {
     pub proofs: Vec<Row<ProofRule>>,
     pub kinds: Vec<Row<KindRule>>,
     pub inspections: Vec<Row<InspectionRule>>,
+    pub substitutions: Vec<Row<SubstitutionRule>>,
+    pub low_esr: Vec<Row<LowEsrRule>>,
+    pub orders: Vec<Row<OrderRule>>,
 }
 
 /// A kind of row: the table it stands in and what names it.
@@ -100,6 +105,9 @@ table_rows! {
     Template "template" templates;
     ProofRule "proof" proofs;
     InspectionRule "inspection" inspections;
+    SubstitutionRule "substitution" substitutions;
+    LowEsrRule "low_esr" low_esr;
+    OrderRule "order" orders;
 }
 
 impl TableRow for KindRule {
@@ -209,6 +217,9 @@ impl Layer {
                 ProofRule::TABLE => self.rows::<ProofRule>(&at, rows, errors),
                 KindRule::TABLE => self.rows::<KindRule>(&at, rows, errors),
                 InspectionRule::TABLE => self.rows::<InspectionRule>(&at, rows, errors),
+                SubstitutionRule::TABLE => self.rows::<SubstitutionRule>(&at, rows, errors),
+                LowEsrRule::TABLE => self.rows::<LowEsrRule>(&at, rows, errors),
+                OrderRule::TABLE => self.rows::<OrderRule>(&at, rows, errors),
                 other => errors.push(at.error(text!("there is no table `{table}`", table = other))),
             }
         }
@@ -246,6 +257,9 @@ impl Layer {
         let proofs = lay_rows::<ProofRule>(&mut self, base, errors);
         lay_rows::<KindRule>(&mut self, base, errors);
         lay_rows::<InspectionRule>(&mut self, base, errors);
+        lay_rows::<SubstitutionRule>(&mut self, base, errors);
+        lay_rows::<LowEsrRule>(&mut self, base, errors);
+        lay_rows::<OrderRule>(&mut self, base, errors);
         for row in &mut base.work {
             row.value.after.retain(|name| !work.contains(name));
             row.value.proven_by.retain(|name| !proofs.contains(name));

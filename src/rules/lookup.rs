@@ -34,6 +34,9 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     let proofs = shared(tables.proofs);
     let kinds = shared(tables.kinds);
     let inspections = shared(tables.inspections);
+    let substitutions = shared(tables.substitutions);
+    let low_esr = shared(tables.low_esr);
+    let orders = shared(tables.orders);
 
     let mut index = Index {
         questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
@@ -68,7 +71,22 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     }
     let connectors = Arc::new(connectors);
     let index = Arc::new(index);
-    Rules { version, questions, findings, work, sittings, templates, proofs, kinds, inspections, connectors, index }
+    Rules {
+        version,
+        questions,
+        findings,
+        work,
+        sittings,
+        templates,
+        proofs,
+        kinds,
+        inspections,
+        substitutions,
+        low_esr,
+        orders,
+        connectors,
+        index,
+    }
 }
 
 fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {
@@ -167,6 +185,9 @@ impl Rules {
         });
         let templates = self.templates.iter().flat_map(|row| [&row.say, &row.how, &row.source]);
         let inspections = self.inspections.iter().flat_map(|row| [&row.say, &row.source]);
+        let sources = self.substitutions.iter().map(|row| &row.source);
+        let sources = sources.chain(self.low_esr.iter().map(|row| &row.source));
+        let sources = sources.chain(self.orders.iter().map(|row| &row.source));
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)
@@ -175,6 +196,7 @@ impl Rules {
             .chain(templates)
             .chain(proofs)
             .chain(inspections)
+            .chain(sources)
             .chain(connectors)
             .map(String::as_str)
             .filter(|text| !text.is_empty())

@@ -13,6 +13,6 @@ mod types;
 pub use connectors::{Connector, Connectors};
 pub use table_error::{TableError, TableErrors};
 pub use types::{
-    AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, Paper, ProofFigure, ProofRule,
-    Question, Rules, Sitting, Template, WorkRule,
+    AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, Paper,
+    ProofFigure, ProofRule, Question, Rules, Sitting, SubstitutionRule, Template, WorkRule,
 };

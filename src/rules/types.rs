@@ -6,7 +6,8 @@ use serde::Deserialize;
 
 use super::Connectors;
 use super::lookup::Index;
-use crate::record::{CapacitorState, Competence, Dielectric, Hold, Kind, Nature, Severity};
+use crate::record::{CapacitorState, CapacitorUse, Competence, Dielectric, Hold, Kind, Mounting, Nature, Severity};
+use crate::trade::capacitor::preferred::ESeries;
 
 /// All tables, checked against each other.
 #[derive(Clone, Debug, Default)]
@@ -23,6 +24,11 @@ pub struct Rules {
     pub proofs: Vec<Arc<ProofRule>>,
     pub kinds: Vec<Arc<KindRule>>,
     pub inspections: Vec<Arc<InspectionRule>>,
+    /// What may take a capacitor's place.
+    pub substitutions: Vec<Arc<SubstitutionRule>>,
+    pub low_esr: Vec<Arc<LowEsrRule>>,
+    /// How lines of a kit are made; the first row counts.
+    pub orders: Vec<Arc<OrderRule>>,
     /// Which connector takes which.
     pub connectors: Arc<Connectors>,
     pub(super) index: Arc<Index>,
@@ -306,6 +312,69 @@ pub struct InspectionRule {
     pub places: Vec<String>,
     /// Months after a survey.
     pub months: u32,
+    pub source: String,
+}
+
+/// What may take the place of a capacitor.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SubstitutionRule {
+    pub name: String,
+    /// What sits there.
+    pub dielectrics: Vec<Dielectric>,
+    /// Only where it does one of these; empty for any use, told or not.
+    #[serde(default)]
+    pub functions: Vec<CapacitorUse>,
+    /// Only from this capacitance up.
+    #[serde(default)]
+    pub from_uf: Option<f64>,
+    /// Only up to this rated voltage.
+    #[serde(default)]
+    pub to_volts: Option<f64>,
+    /// What may take its place.
+    pub with: Dielectric,
+    /// The capacitance may go up to the next preferred value of this series …
+    pub series: ESeries,
+    /// … and no further above the original.
+    pub most_above_percent: f64,
+    /// Microfarads times volts for a cubic millimetre of its body, of the densest that is made; `None` for no limit.
+    #[serde(default)]
+    pub most_uf_v_per_mm3: Option<f64>,
+    pub source: String,
+}
+
+/// Where a capacitor is taken to be of low series resistance when nobody has told.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct LowEsrRule {
+    pub name: String,
+    #[serde(default)]
+    pub functions: Vec<CapacitorUse>,
+    /// Words in its place on the part; small letters.
+    #[serde(default)]
+    pub places: Vec<String>,
+    pub source: String,
+}
+
+/// How lines of a kit are made.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OrderRule {
+    pub name: String,
+    /// Values that can be bought.
+    pub series: ESeries,
+    /// Rated voltages that can be bought, ascending.
+    pub volts: Vec<f64>,
+    /// Lead pitches that are made, ascending.
+    pub pitches_mm: Vec<f64>,
+    /// What is taken where nobody has told how a capacitor sits.
+    pub mounting: Mounting,
+    /// Materials of work that mean the capacitors of a kit, as the work's rows call them.
+    pub called: Vec<String>,
+    /// Bought beyond what positions ask for.
+    pub spare_percent: f64,
+    /// … but no fewer than this.
+    pub spare_least: u32,
     pub source: String,
 }
 

@@ -5,8 +5,8 @@ use std::vec::IntoIter;
 
 use super::rows::Records;
 use crate::record::{
-    Attachment, CapacitorFile, DesignFile, FaultCaseFile, FindingFile, Id, LotFile, MachineFile, Material, PartFile,
-    PhotoFile, Place, Proof, Reading, Workshop,
+    Attachment, CapacitorFile, DesignFile, FaultCaseFile, FindingFile, Id, KitFile, KitLineFile, LotFile, MachineFile,
+    Material, PartFile, PhotoFile, Place, Proof, Reading, Workshop,
 };
 
 /// Files of every kind, each list in the order of its keys.
@@ -18,6 +18,7 @@ pub struct Files {
     pub parts: Vec<Arc<PartFile>>,
     pub machines: Vec<Arc<MachineFile>>,
     pub materials: Vec<Arc<Material>>,
+    pub kits: Vec<Arc<KitFile>>,
 }
 
 /// Records in the order of their owners, and of each owner in the order of their moments: to be handed out owner by
@@ -83,7 +84,19 @@ impl Records {
     /// Files all records with their owners.
     pub fn assemble(self) -> Files {
         let Self { workshop, place, lot, design, material, part, machine, .. } = self;
-        let Self { design_connector, design_figure, role, placement, fitting, power_on, .. } = self;
+        let Self {
+            design_connector,
+            design_figure,
+            design_capacitor,
+            kit,
+            kit_line,
+            kit_position,
+            role,
+            placement,
+            fitting,
+            power_on,
+            ..
+        } = self;
         let Self { marking, survey, finding, work, look, capacitor, capacitor_look, reading, setting, .. } = self;
         let Self {
             work_after,
@@ -183,11 +196,20 @@ impl Records {
 
         let mut connectors = Piles::new(design_connector, |one| Some(one.design), |one| one.id);
         let mut figures = Piles::new(design_figure, |one| Some(one.design), |one| one.id);
+        let mut positions = Piles::new(design_capacitor, |one| Some(one.design), |one| one.id);
         let designs = sorted(design, |design| design.id).map(|design| DesignFile {
             connectors: connectors.of(design.id),
             figures: figures.of(design.id),
+            capacitors: positions.of(design.id),
             design,
         });
+
+        let mut positions = Piles::new(kit_position, |one| Some(one.line), |one| one.id);
+        let lines: Vec<KitLineFile> = sorted(kit_line, |line| line.id)
+            .map(|line| KitLineFile { positions: positions.of(line.id), line })
+            .collect();
+        let mut lines = Piles::new(lines, |one: &KitLineFile| Some(one.line.kit), |one| one.line.id);
+        let kits = sorted(kit, |kit| kit.id).map(|kit| KitFile { lines: lines.of(kit.id), kit });
 
         Files {
             workshops: shared(workshop.into_iter()),
@@ -197,6 +219,7 @@ impl Records {
             parts: shared(parts.into_iter()),
             machines: shared(machines.into_iter()),
             materials: shared(sorted(material, |material| material.id)),
+            kits: shared(kits),
         }
     }
 }

@@ -12,7 +12,7 @@ use super::orders;
 use super::refusal::Refusal;
 use super::rows::Records;
 use super::write::Fault;
-use crate::record::{Custody, EntryKey, EntryKind, FindingState, Look, Word as _, WorkState};
+use crate::record::{Custody, EntryKey, EntryKind, FindingState, KitState, Look, Word as _, WorkState};
 
 /// A column that names a record of another table.
 pub struct Link {
@@ -140,6 +140,15 @@ fn lives(connection: &Connection, key: EntryKey, old: Option<&Image>, new: &Imag
             orders::check(connection, new)
         }
         EntryKind::MaterialUse => work_of_part(connection, key, new),
+        EntryKind::Kit => {
+            let state = |image: &Image| image.get("state")?.as_str().and_then(KitState::named);
+            match old.and_then(state).zip(state(new)) {
+                Some((from, to)) if from != to && !from.may_become(to) => {
+                    Err(Refusal::KitStep { at: describe(connection, key), from, to }.into())
+                }
+                _ => Ok(()),
+            }
+        }
         EntryKind::Work => {
             let state = |image: &Image| image.get("state")?.as_str().and_then(WorkState::named);
             match old.and_then(state).zip(state(new)) {

@@ -12,10 +12,14 @@ use crate::text;
 
 /// The column that says best what a record of a kind is.
 fn title_column(kind: EntryKind) -> Option<&'static str> {
-    use EntryKind::{Design, Finding, Lot, Machine, Material, Part, Place, Proof, Role, Setting, Work};
+    use EntryKind::{
+        Capacitor, Design, DesignCapacitor, Finding, Kit, Lot, Machine, Material, Part, Place, Proof, Role, Setting,
+        Work,
+    };
     match kind {
         Part => Some("tag"),
-        Machine | Place | Lot | Material | Role | Setting => Some("name"),
+        Machine | Place | Lot | Material | Role | Setting | Kit => Some("name"),
+        Capacitor | DesignCapacitor => Some("designator"),
         Design => Some("model"),
         Finding => Some("what"),
         Proof => Some("test"),

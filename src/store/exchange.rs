@@ -94,13 +94,14 @@ pub fn read(document: &str, logbook: &Logbook) -> Result<Import, StoreError> {
 
 /// Whether a logbook holds nothing but its title page.
 fn is_blank(logbook: &Logbook) -> bool {
-    let Logbook { revision: _, workshop: _, places, lots, designs, parts, machines, materials } = logbook;
+    let Logbook { revision: _, workshop: _, places, lots, designs, parts, machines, materials, kits } = logbook;
     places.is_empty()
         && lots.is_empty()
         && designs.is_empty()
         && parts.is_empty()
         && machines.is_empty()
         && materials.is_empty()
+        && kits.is_empty()
 }
 
 impl Import {

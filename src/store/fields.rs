@@ -21,7 +21,8 @@ const FROM_ONE: (f64, f64, &str) = (1.0, 10_000.0, "1 to 10000");
 /// Least and greatest value of a column, and how a message says so.
 fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
     use EntryKind::{
-        Attachment, Capacitor, CapacitorLook, DesignConnector, Look, Material, MaterialUse, Photo, PhotoMark, Role,
+        Attachment, Capacitor, CapacitorLook, DesignCapacitor, DesignConnector, KitLine, Look, Material, MaterialUse,
+        Photo, PhotoMark, Role,
     };
     match (kind, column) {
         (DesignConnector | Role, "count") => FROM_ONE,
@@ -30,9 +31,13 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
         (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
         (MaterialUse, "amount")
         | (PhotoMark, "length_mm" | "breadth_mm")
-        | (Capacitor, "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm") => ABOVE_ZERO,
-        (Capacitor, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
-        (Photo, "width_px" | "height_px") => (0.0, 1e6, "0 to 1000000"),
+        | (
+            Capacitor | DesignCapacitor | Material | KitLine,
+            "capacitance_uf" | "voltage_v" | "diameter_mm" | "height_mm" | "pitch_mm",
+        ) => ABOVE_ZERO,
+        (Capacitor | DesignCapacitor | Material | KitLine, "temperature_c") => (-100.0, 500.0, "-100 to 500"),
+        (Material | KitLine, "price_cents") => (0.0, 1e12, "0 or more"),
+        (Photo, "width_px" | "height_px") | (KitLine, "from_stock" | "to_buy" | "spares") => (0.0, 1e6, "0 to 1000000"),
         (Attachment, "bytes") => (0.0, 1e15, "0 to 1000000000000000"),
         (_, "minutes") => (0.0, 100_000.0, "0 to 100000"),
         _ => (-1e15, 1e15, "a figure of ordinary size"),
@@ -109,6 +114,9 @@ fn check_meaning(connection: &Connection, entry: &Entry, at: impl Fn() -> String
             }
         }
         Entry::Place(place) => filled(&place.name, "name", &at)?,
+        Entry::Material(material) => filled(&material.name, "name", &at)?,
+        Entry::Kit(kit) => filled(&kit.name, "name", &at)?,
+        Entry::DesignCapacitor(position) => filled(&position.designator, "designator", &at)?,
         Entry::Work(work) if matches!(work.state, WorkState::Waived | WorkState::Failed) => {
             filled(&work.reason, "reason", &at)?;
         }

@@ -65,8 +65,8 @@ pub fn logbook(path: &Path) -> Result<Logbook, StoreError> {
 
 /// A logbook of freshly filed records; `None` without exactly one title page.
 pub fn from_files(revision: u64, files: Files) -> Option<Logbook> {
-    let Files { workshops, places, lots, designs, parts, machines, materials } = files;
+    let Files { workshops, places, lots, designs, parts, machines, materials, kits } = files;
     let [workshop] = workshops.try_into().ok()?;
     let workshop: Arc<_> = workshop;
-    Some(Logbook { revision, workshop, places, lots, designs, parts, machines, materials })
+    Some(Logbook { revision, workshop, places, lots, designs, parts, machines, materials, kits })
 }

@@ -1,6 +1,6 @@
 //! Why a change is not written: what about it does not hold, and of which record.
 
-use crate::record::{CustodyAct, EntryKind, FindingState, MarkUse, Word as _, WorkState};
+use crate::record::{CustodyAct, EntryKind, FindingState, KitState, MarkUse, Word as _, WorkState};
 use crate::text;
 
 /// A change that does not hold; nothing of it was written. `at` names the record: "part 0042, finding …".
@@ -62,6 +62,8 @@ pub enum Refusal {
 
     #[error("{}", text!("{at}: the piece of work is on another part", at = .at))]
     WorkOfAnother { at: String },
+    #[error("{}", text!("{at}: a kit that is “{from}” cannot become “{to}”", at = .at, from = .from.label(), to = .to.label()))]
+    KitStep { at: String, from: KitState, to: KitState },
 
     #[error("{}", text!("{at}: “{act}” is not possible as the part is “{custody}” then", at = .at, act = .act.label(), custody = .custody))]
     CustodyStep { at: String, act: CustodyAct, custody: String },

@@ -20,19 +20,22 @@ const MANY: usize = 2000;
 /// By which field a kind of record names what it hangs on, and what that is; nothing for what stands by itself.
 pub fn owners(kind: EntryKind) -> &'static [(&'static str, EntryKind)] {
     use EntryKind::{
-        Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignConnector, DesignFigure, FaultCase, Finding,
-        Fitting, Look, Lot, Machine, Marking, Material, MaterialUse, Part, Photo, PhotoMark, Place, Placement, PowerOn,
-        Proof, Reading, Role, Setting, Survey, Trial, Valuation, Work, WorkAfter, Workshop,
+        Attachment, Capacitor, CapacitorLook, CustodyEvent, Design, DesignCapacitor, DesignConnector, DesignFigure,
+        FaultCase, Finding, Fitting, Kit, KitLine, KitPosition, Look, Lot, Machine, Marking, Material, MaterialUse,
+        Part, Photo, PhotoMark, Place, Placement, PowerOn, Proof, Reading, Role, Setting, Survey, Trial, Valuation,
+        Work, WorkAfter, Workshop,
     };
     match kind {
-        Workshop | Place | Lot | Design | Material | Part | Machine => &[],
-        DesignConnector | DesignFigure => &[("design", Design)],
+        Workshop | Place | Lot | Design | Material | Part | Machine | Kit => &[],
+        DesignConnector | DesignFigure | DesignCapacitor => &[("design", Design)],
         Role | Placement | Fitting | PowerOn => &[("machine", Machine)],
         Marking | Survey | Finding | Work | WorkAfter | MaterialUse | Capacitor | Setting | CustodyEvent
         | Valuation => &[("part", Part)],
         Look => &[("finding", Finding)],
         CapacitorLook => &[("capacitor", Capacitor)],
         Trial => &[("case", FaultCase)],
+        KitLine => &[("kit", Kit)],
+        KitPosition => &[("line", KitLine)],
         PhotoMark => &[("photo", Photo)],
         Reading | Proof | FaultCase => &[("part", Part), ("machine", Machine)],
         Photo | Attachment => &[("part", Part), ("machine", Machine), ("lot", Lot)],
@@ -133,7 +136,7 @@ pub fn next(connection: &Connection, last: &Logbook, revision: u64, touches: &[T
         };
         read_file(connection, *key, |kind| kept.is_none() || stale.contains(&kind), &mut records)?;
     }
-    let Files { workshops, places, lots, designs, parts, machines, materials } = records.assemble();
+    let Files { workshops, places, lots, designs, parts, machines, materials, kits } = records.assemble();
     let mut next = Logbook { revision, ..last.clone() };
     let of = |kind| touched.iter().filter(move |key| key.kind == kind).map(|key| key.uuid);
     if of(EntryKind::Workshop).next().is_some() {
@@ -146,6 +149,7 @@ pub fn next(connection: &Connection, last: &Logbook, revision: u64, touches: &[T
     replace(&mut next.parts, of(EntryKind::Part), parts, |file| file.part.id.uuid());
     replace(&mut next.machines, of(EntryKind::Machine), machines, |file| file.machine.id.uuid());
     replace(&mut next.materials, of(EntryKind::Material), materials, |file| file.id.uuid());
+    replace(&mut next.kits, of(EntryKind::Kit), kits, |file| file.kit.id.uuid());
     Ok(next)
 }
 

@@ -114,7 +114,8 @@ rows! {
     Design design { id, kind, maker, model, revision, introduced, discontinued, note }
     DesignConnector design_connector { id, design, side, connector, count, note }
     DesignFigure design_figure { id, design, figure, value, source }
-    Material material { id, name, unit, stock, minimum, place, price_cents, supplier, note }
+    DesignCapacitor design_capacitor { id, design, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, function, low_esr }
+    Material material { id, name, unit, stock, minimum, place, price_cents, supplier, note, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, low_esr }
     Part part { id, tag, kind, design, name, serial, originality, lot, price_cents, acquired, place, inside, quarantine, quarantined, note }
     Machine machine { id, name, purpose, window_from, window_to, standing, priority, note }
     Role role { id, machine, kind, name, required, count, note }
@@ -128,8 +129,11 @@ rows! {
     WorkAfter work_after { id, part, work, after }
     MaterialUse material_use { id, part, work, material, amount }
     Look look { id, finding, looked, state, severity, share_percent, again_by, reason, survey, work }
-    Capacitor capacitor { id, part, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, logged, state }
+    Capacitor capacitor { id, part, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, logged, state, function, low_esr }
     CapacitorLook capacitor_look { id, capacitor, looked, state, measured_uf, esr_mohm, leakage_ua, replaced_by, note }
+    Kit kit { id, name, scope, state, changed, frozen, ordered, received, used, note }
+    KitLine kit_line { id, kit, material, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, low_esr, from_stock, to_buy, spares, price_cents, supplier, note }
+    KitPosition kit_position { id, line, capacitor }
     Proof proof { id, part, machine, test, run, rig, minutes, criterion, result, who, note }
     Reading reading { id, part, machine, measured, quantity, value, unit, condition, who, supersedes, note, proof, work }
     Setting setting { id, part, found, name, value, source }

@@ -18,6 +18,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../resources/migrations/0001.sql"),
     include_str!("../../resources/migrations/0002.sql"),
     include_str!("../../resources/migrations/0003.sql"),
+    include_str!("../../resources/migrations/0004.sql"),
 ];
 
 /// The form that this program writes.

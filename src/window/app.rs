@@ -320,7 +320,7 @@ impl App {
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim, copies } =
+        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim, copies, kit } =
             outbox;
         for page in pages {
             self.jobs.print(page, self.pages_folder.clone());
@@ -331,6 +331,9 @@ impl App {
         }
         for (part, spot) in spots {
             self.desks.part_sheet.show(part, spot);
+        }
+        if let Some(kit) = kit {
+            self.desks.supplies.show(kit);
         }
         for files in files {
             self.keep(files);

@@ -68,11 +68,12 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 45] = [
+    pub const LISTED: [Self; 46] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
         Self::Go(Page::Machines),
+        Self::Go(Page::Supplies),
         Self::Go(Page::Welcome),
         Self::GoBack,
         Self::SearchShelf,
@@ -176,6 +177,7 @@ impl Command {
             Self::Go(Page::Shelf) => keys(Key::Num1),
             Self::Go(Page::Bench) => keys(Key::Num2),
             Self::Go(Page::Machines) => keys(Key::Num3),
+            Self::Go(Page::Supplies) => keys(Key::Num4),
             Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
             Self::Look(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),

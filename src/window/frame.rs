@@ -12,6 +12,8 @@ use super::widgets::{body, link_ui, mark_button, mark_ui, press_ui, small};
 use crate::text;
 
 const RAIL: f32 = 30.0 * GRID;
+/// The room at the rail's end for the finder and the menu, points.
+const BELOW: f32 = 20.0 * GRID;
 
 /// The rail at the left: the desks, and below them the finder and everything else.
 pub fn rail_ui(ui: &mut Ui, page: Page, situation: Situation, outbox: &mut Outbox) {
@@ -19,11 +21,14 @@ pub fn rail_ui(ui: &mut Ui, page: Page, situation: Situation, outbox: &mut Outbo
     let frame = Frame::new().fill(tokens.rail).inner_margin(Margin::symmetric(0, 16));
     Panel::left("rail").exact_size(RAIL).resizable(false).show_separator_line(false).frame(frame).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
+        // In a low window the desks stand closer, so that the finder below them keeps its place.
+        let rest = ui.available_height() - BELOW - 3.0 * GRID;
+        let height = (rest / Page::DESKS.len() as f32).clamp(8.0 * GRID, 11.0 * GRID);
         for desk in Page::DESKS {
             let command = Command::Go(desk);
             let is_here = page.desk() == desk;
             ui.add_enabled_ui(command.applies(situation), |ui| {
-                if desk_ui(ui, desk, &command, is_here) {
+                if desk_ui(ui, desk, &command, is_here, height) {
                     outbox.give(command.clone());
                 }
             });
@@ -44,9 +49,9 @@ pub fn rail_ui(ui: &mut Ui, page: Page, situation: Situation, outbox: &mut Outbo
     });
 }
 
-fn desk_ui(ui: &mut Ui, desk: Page, command: &Command, is_here: bool) -> bool {
+fn desk_ui(ui: &mut Ui, desk: Page, command: &Command, is_here: bool, height: f32) -> bool {
     let tokens = ui.tokens();
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 11.0 * GRID), Sense::click());
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::click());
     let is_enabled = ui.is_enabled();
     let ground = match (is_here, response.hovered() && is_enabled) {
         (true, _) => tokens.page,

@@ -13,7 +13,7 @@ use super::pictures::Pictures;
 use super::settings::{Hours, Settings};
 use super::viewer::Aim;
 use crate::assess::Answers;
-use crate::record::{Change, Logbook, PartId, Photo, PhotoId, PhotoMark};
+use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark};
 use crate::rules::Rules;
 use crate::store::Store;
 
@@ -52,6 +52,8 @@ pub struct Outbox {
     pub spots: Vec<(PartId, Spot)>,
     /// Pages to be printed: they are written to a file and shown in the desktop's browser.
     pub pages: Vec<PrintedPage>,
+    /// The kit to be shown on the Supplies desk.
+    pub kit: Option<KitId>,
     /// The hours there are for the bench, to be remembered.
     pub hours: Option<Hours>,
     /// Marks whose colour is to be taken off their photograph before they are written.
@@ -158,6 +160,12 @@ impl Outbox {
     pub fn show(&mut self, part: PartId, spot: Option<Spot>) {
         self.spots.extend(spot.map(|spot| (part, spot)));
         self.go(Page::Part(part));
+    }
+
+    /// Goes to a kit on the Supplies desk.
+    pub fn show_kit(&mut self, kit: KitId) {
+        self.kit = Some(kit);
+        self.go(Page::Supplies);
     }
 
     /// Hands a change over to be written.

@@ -14,19 +14,23 @@ pub enum Page {
     Bench,
     Machines,
     Machine(MachineId),
+    Supplies,
+    /// A part's capacitor desk.
+    Capacitors(PartId),
     /// A photograph over the whole window; the viewer knows which.
     Photograph,
 }
 
 impl Page {
     /// The desks in the order of the rail.
-    pub const DESKS: [Self; 5] = [Self::Welcome, Self::Intake, Self::Shelf, Self::Bench, Self::Machines];
+    pub const DESKS: [Self; 6] =
+        [Self::Welcome, Self::Intake, Self::Shelf, Self::Bench, Self::Machines, Self::Supplies];
 
     /// The desk that a page belongs to.
     #[must_use]
     pub fn desk(self) -> Self {
         match self {
-            Self::Part(_) | Self::Photograph => Self::Shelf,
+            Self::Part(_) | Self::Capacitors(_) | Self::Photograph => Self::Shelf,
             Self::Machine(_) => Self::Machines,
             desk => desk,
         }
@@ -42,6 +46,8 @@ impl Page {
             Self::Bench => text!("Bench"),
             Self::Machines => text!("Machines"),
             Self::Machine(_) => text!("Machine sheet"),
+            Self::Supplies => text!("Supplies"),
+            Self::Capacitors(_) => text!("Capacitor desk"),
             Self::Photograph => text!("Photograph"),
         }
     }
@@ -56,6 +62,8 @@ impl Page {
             Self::Bench => text!("See what to do next"),
             Self::Machines => text!("See how far each machine is, and why"),
             Self::Machine(_) => text!("Everything about one machine"),
+            Self::Supplies => text!("Stock, kits, what to buy, and what it all cost"),
+            Self::Capacitors(_) => text!("Every capacitor position of one part"),
             Self::Photograph => text!("Looks at a photograph"),
         }
     }
@@ -66,7 +74,8 @@ impl Page {
             Self::Welcome => Mark::Welcome,
             Self::Intake => Mark::Intake,
             Self::Shelf | Self::Photograph => Mark::Shelf,
-            Self::Part(_) => Mark::Part,
+            Self::Part(_) | Self::Capacitors(_) => Mark::Part,
+            Self::Supplies => Mark::Supplies,
             Self::Bench => Mark::Bench,
             Self::Machines | Self::Machine(_) => Mark::Machines,
         }

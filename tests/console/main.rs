@@ -11,6 +11,7 @@ mod readings;
 #[path = "../support/records.rs"]
 mod records;
 mod sample;
+mod supplies;
 
 use std::process::{Command, Output};
 

@@ -8,6 +8,7 @@ mod catalogue;
 mod chance;
 mod floors;
 mod lives;
+mod pasted_tables;
 #[path = "../support/records.rs"]
 mod records;
 mod rules;

@@ -3,9 +3,9 @@
 use std::collections::BTreeSet;
 
 use benchwright::record::{
-    AttachmentKind, CapacitorState, CaseState, Change, CustodyAct, Dielectric, EntryKind, FindingSource, FindingState,
-    FromFactory, Hold, Kind, MarkUse, Mounting, Nature, Originality, PhotoView, PowerOnResult, ProofResult, Severity,
-    Side, Standing, Surface, TrialResult, Word, WorkState,
+    AttachmentKind, CapacitorState, CapacitorUse, CaseState, Change, CustodyAct, Dielectric, EntryKind, FindingSource,
+    FindingState, FromFactory, Hold, Kind, KitState, MarkUse, Mounting, Nature, Originality, PhotoView, PowerOnResult,
+    ProofResult, Severity, Side, Standing, Surface, TrialResult, Word, WorkState,
 };
 use benchwright::store::{SCHEMA, Store, StoreError};
 use proptest::prelude::*;
@@ -107,6 +107,7 @@ fn the_schema_knows_every_word() {
     let schema: Value = serde_json::from_str(SCHEMA).unwrap();
     holds::<AttachmentKind>(&schema, "attachment_kind_word");
     holds::<CapacitorState>(&schema, "capacitor_state_word");
+    holds::<CapacitorUse>(&schema, "capacitor_use_word");
     holds::<CaseState>(&schema, "case_state_word");
     holds::<CustodyAct>(&schema, "custody_act_word");
     holds::<Dielectric>(&schema, "dielectric_word");
@@ -115,6 +116,7 @@ fn the_schema_knows_every_word() {
     holds::<FromFactory>(&schema, "from_factory_word");
     holds::<Hold>(&schema, "hold_word");
     holds::<Kind>(&schema, "kind_word");
+    holds::<KitState>(&schema, "kit_state_word");
     holds::<MarkUse>(&schema, "mark_use_word");
     holds::<Mounting>(&schema, "mounting_word");
     holds::<Nature>(&schema, "nature_word");
@@ -129,7 +131,7 @@ fn the_schema_knows_every_word() {
     holds::<TrialResult>(&schema, "trial_result_word");
     holds::<WorkState>(&schema, "work_state_word");
     let words = names(&schema["$defs"]).into_iter().filter(|name| name.ends_with("_word")).count();
-    assert_eq!(words, 23, "each list of words is checked here");
+    assert_eq!(words, 25, "each list of words is checked here");
 }
 
 /// What is done to a document, and where the error must be said to be.

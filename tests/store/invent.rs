@@ -2,13 +2,14 @@
 
 use benchwright::record::{
     Answer, Attachment, AttachmentKind, Capacitor, CapacitorLook, CapacitorState, CaseState, CustodyAct, CustodyEvent,
-    Design, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource, FindingState, Fitting,
-    FromFactory, Given, Hold, Id, Kind, Look, Lot, Machine, MarkUse, Marking, Material, MaterialUse, Moment, Mounting,
-    Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView, Place, Placement, PowerOn, PowerOnResult,
-    Proof, ProofResult, Reading, Role, Setting, Severity, Side, Standing, Surface, Survey, Trial, TrialResult,
-    Valuation, When, Word, Work, WorkAfter, WorkState,
+    Design, DesignCapacitor, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource,
+    FindingState, Fitting, FromFactory, Given, Hold, Id, Kind, KitLine, KitPosition, Look, Lot, Machine, MarkUse,
+    Marking, Material, MaterialUse, Moment, Mounting, Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark,
+    PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading, Role, Setting, Severity, Side,
+    Standing, Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work, WorkAfter, WorkState,
 };
 
+use crate::records;
 use crate::support::{id, moment, when};
 
 pub use crate::chance::Chance;
@@ -178,15 +179,18 @@ impl Chance {
         );
         entries.push(
             Material {
-                id: id(),
-                name: self.text(),
+                name: format!("Stuff {}", self.text()),
                 unit: "ml".into(),
                 stock: self.figure(),
-                minimum: 0.0,
                 place: self.maybe(|_| shelf.id),
-                price_cents: None,
                 supplier: self.text(),
                 note: self.text(),
+                capacitance_uf: self.maybe(Self::figure),
+                voltage_v: self.maybe(Self::figure),
+                dielectric: self.maybe(Self::word),
+                mounting: self.maybe(Self::word),
+                low_esr: self.maybe(Self::coin),
+                ..records::material("")
             }
             .into(),
         );
@@ -263,15 +267,10 @@ impl Chance {
         let first = Work { id: id(), ..work.clone() };
         let order = WorkAfter { id: id(), part: of, work: work.id, after: first.id };
         let material = Material {
-            id: id(),
-            name: self.text(),
-            unit: "ml".into(),
             stock: self.figure(),
-            minimum: 0.0,
-            place: None,
-            price_cents: None,
             supplier: self.text(),
             note: self.text(),
+            ..records::material(&format!("Stuff {}", self.text()))
         };
         let used = MaterialUse { id: id(), part: of, work: work.id, material: material.id, amount: self.figure() };
         let finding = Finding {
@@ -319,6 +318,8 @@ impl Chance {
                 polarity: self.text(),
                 logged: self.moment(),
                 state: self.word::<CapacitorState>(),
+                function: self.maybe(Self::word),
+                low_esr: self.maybe(Self::coin),
             };
             let look = CapacitorLook {
                 id: id(),
@@ -331,7 +332,21 @@ impl Chance {
                 replaced_by: self.text(),
                 note: self.text(),
             };
-            entries.extend([position.into(), look.into()]);
+            let standard = DesignCapacitor::of(&position, design.id, id());
+            let kit = records::kit(&format!("Kit {}", self.text()), self.word(), self.moment());
+            let line = KitLine {
+                capacitance_uf: self.figure(),
+                temperature_c: self.maybe(|_| 105.0),
+                dielectric: self.word(),
+                mounting: self.word(),
+                low_esr: self.coin(),
+                price_cents: self.maybe(|chance| chance.below(500) as i64),
+                supplier: self.text(),
+                note: self.text(),
+                ..records::kit_line(kit.id)
+            };
+            let served = KitPosition { id: id(), line: line.id, capacitor: position.id };
+            entries.extend([position.into(), look.into(), standard.into(), kit.into(), line.into(), served.into()]);
         }
         entries.push(
             Setting {

@@ -1,9 +1,10 @@
 //! Findings, work and custody go only where the tables in the records' docs lead.
 
-use benchwright::record::{Change, CustodyAct, FindingState, Kind, WorkState};
+use benchwright::record::{Change, CustodyAct, FindingState, Kind, KitState, Word as _, WorkState};
 use benchwright::store::{Refusal, Store, StoreError};
 
-use crate::support::{custody, finding, fresh, look, part, put, work};
+use crate::records;
+use crate::support::{custody, finding, fresh, look, moment, part, put, work};
 
 /// Writes a finding with looks in these states, a day apart, and says what came of it.
 fn live(store: &Store, tag: &str, states: &[FindingState]) -> Result<(), StoreError> {
@@ -145,4 +146,35 @@ fn nobody_can_sell_what_he_has_given_back() {
     let error = put(&store, "Sell", custody(drive.id, "2024-03", CustodyAct::Sold)).unwrap_err();
     assert!(matches!(&error, StoreError::Refused(Refusal::CustodyStep { act: CustodyAct::Sold, .. })), "{error}");
     put(&store, "Other", custody(drive.id, "2024-03", CustodyAct::Borrowed)).unwrap_err();
+}
+
+#[test]
+fn a_kit_goes_only_where_its_table_says() {
+    use KitState::{Draft, Frozen, Ordered, Received, Used};
+    let (_folder, store) = fresh();
+    // Read off the table in `KitState`'s docs; every other step is refused.
+    let rows = [
+        (Draft, Frozen),
+        (Frozen, Draft),
+        (Frozen, Ordered),
+        (Ordered, Frozen),
+        (Frozen, Received),
+        (Ordered, Received),
+        (Received, Used),
+    ];
+    for from in KitState::ALL {
+        for to in KitState::ALL.iter().filter(|to| *to != from) {
+            let mut kit = records::kit("Recap", *from, moment("2024-03-01"));
+            put(&store, "Kit", kit.clone()).unwrap();
+            kit.state = *to;
+            let allowed = rows.contains(&(*from, *to));
+            match put(&store, "Step", kit) {
+                Ok(()) => assert!(allowed, "{from:?} → {to:?} was written"),
+                Err(StoreError::Refused(Refusal::KitStep { from: f, to: t, .. })) => {
+                    assert!(!allowed && (f, t) == (*from, *to), "{from:?} → {to:?} was refused");
+                }
+                Err(other) => panic!("{other}"),
+            }
+        }
+    }
 }

@@ -45,7 +45,7 @@ fn figures_that_cannot_be_are_named_with_their_record_and_bounds() {
     put(&store, "Log", board.clone()).unwrap();
     for bad in [0.0, -1.0, f64::NAN, f64::INFINITY, 1e300] {
         let capacitor = Capacitor { capacitance_uf: Some(bad), ..capacitor(board.id) };
-        refused(&store, capacitor, &["capacitor of part 0042", "capacitance_uf", "above 0"]);
+        refused(&store, capacitor, &["capacitor C12 of part 0042", "capacitance_uf", "above 0"]);
     }
     let reading = |value| records::reading(board.id, moment("2024"), "+5 V rail", value, "V");
     refused(&store, reading(f64::NAN), &["reading of part 0042", "value"]);
@@ -76,7 +76,7 @@ fn work_never_comes_after_itself_over_however_many_parts() {
     refused(&store, WorkAfter { part: card.id, ..after(&sort, &mend) }, &["on another part"]);
     assert_same(&store.logbook(), &logged);
 
-    let material = Material { name: "Solder".to_owned(), unit: "g".to_owned(), stock: 10.0, ..records::material() };
+    let material = Material { name: "Solder".to_owned(), unit: "g".to_owned(), stock: 10.0, ..records::material("") };
     put(&store, "Solder", material.clone()).unwrap();
     let used = |amount: f64| MaterialUse { id: id(), part: card.id, work: mend.id, material: material.id, amount };
     refused(&store, used(0.0), &["material use", "amount", "above 0"]);

@@ -83,4 +83,5 @@ pub fn assert_same(one: &Logbook, other: &Logbook) {
     assert_eq!(one.parts, other.parts);
     assert_eq!(one.machines, other.machines);
     assert_eq!(one.materials, other.materials);
+    assert_eq!(one.kits, other.kits);
 }

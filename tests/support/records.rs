@@ -157,21 +157,6 @@ pub fn work(part: PartId, state: WorkState, changed: Moment) -> Work {
     }
 }
 
-/// A material of no name of which there is none.
-pub fn material() -> Material {
-    Material {
-        id: Store::new_id(),
-        name: "Material".to_owned(),
-        unit: "piece".to_owned(),
-        stock: 0.0,
-        minimum: 0.0,
-        place: None,
-        price_cents: None,
-        supplier: String::new(),
-        note: String::new(),
-    }
-}
-
 /// A wet can of 1000 µF and 6.3 V, the commonest on the boards of the time.
 pub fn capacitor(part: PartId, designator: &str, logged: Moment, state: CapacitorState) -> Capacitor {
     Capacitor {
@@ -191,6 +176,53 @@ pub fn capacitor(part: PartId, designator: &str, logged: Moment, state: Capacito
         polarity: String::new(),
         logged,
         state,
+        function: None,
+        low_esr: None,
+    }
+}
+
+/// A piece of something, of which there is none.
+pub fn material(name: &str) -> Material {
+    Material::new(Store::new_id(), name)
+}
+
+pub fn kit(name: &str, state: KitState, changed: Moment) -> Kit {
+    let none = When::Unknown;
+    Kit {
+        id: Store::new_id(),
+        name: name.to_owned(),
+        scope: String::new(),
+        state,
+        changed,
+        frozen: none,
+        ordered: none,
+        received: none,
+        used: none,
+        note: String::new(),
+    }
+}
+
+/// A line of the commonest can, for one position.
+pub fn kit_line(kit: KitId) -> KitLine {
+    KitLine {
+        id: Store::new_id(),
+        kit,
+        material: None,
+        capacitance_uf: 1000.0,
+        voltage_v: 6.3,
+        temperature_c: None,
+        diameter_mm: None,
+        height_mm: None,
+        pitch_mm: None,
+        dielectric: Dielectric::WetAluminium,
+        mounting: Mounting::Radial,
+        low_esr: false,
+        from_stock: 0,
+        to_buy: 1,
+        spares: 0,
+        price_cents: None,
+        supplier: String::new(),
+        note: String::new(),
     }
 }
 

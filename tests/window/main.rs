@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 mod bench;
+mod capacitors;
 mod commands;
 mod copy_out;
 mod desktop;
@@ -20,6 +21,7 @@ mod records;
 mod rounds;
 mod shelf;
 mod shell;
+mod supplies;
 mod theme;
 mod verdicts;
 mod viewer;

@@ -121,6 +121,36 @@ fn every_control_of_every_desk_has_a_name_and_a_stop_in_sight() {
 }
 
 #[test]
+fn every_leaf_of_supplies_and_the_capacitor_desk_have_names_and_stops() {
+    let mut hand = Hand::on_sample(SIZE);
+    hand.give(Command::Go(Page::Supplies));
+    let mut found = Vec::new();
+    for leaf in ["In stock", "Kits", "What it cost"] {
+        hand.window.get_by_label(leaf).click();
+        hand.window.run();
+        found.extend(faults(&mut hand, leaf));
+        if leaf != "What it cost" {
+            // What was chosen stands beside the list.
+            hand.window.query_all_by_role(Role::Row).next().unwrap().click();
+            hand.window.run();
+            found.extend(faults(&mut hand, &format!("{leaf}, one chosen")));
+        }
+    }
+    let logbook = hand.window.state().session().unwrap().logbook.clone();
+    let part = logbook.parts.iter().find(|file| file.capacitors.len() > 4).unwrap().part.id;
+    hand.give(Command::Go(Page::Capacitors(part)));
+    found.extend(faults(&mut hand, "Capacitors"));
+    hand.window.query_all_by_role(Role::Row).next().unwrap().click();
+    hand.window.run();
+    found.extend(faults(&mut hand, "Capacitors, one chosen"));
+    for press in ["Paste a table…", "Put the table away", "Log in groups…"] {
+        hand.press(press);
+        found.extend(faults(&mut hand, &format!("Capacitors, {press}")));
+    }
+    assert!(found.is_empty(), "{}", found.join("\n"));
+}
+
+#[test]
 fn every_step_of_intake_has_names_and_stops() {
     let mut hand = Hand::on_sample(SIZE);
     hand.give(Command::Go(Page::Intake));

@@ -162,7 +162,7 @@ fn at_twice_the_size_on_a_laptop_nothing_that_is_named_lies_over_another() {
     let roles = [Role::Button, Role::TextInput, Role::ComboBox, Role::Tab, Role::Row, Role::Label, Role::Heading];
     // What is scrolled out of sight still has its place in the tree, behind the status line: left out.
     let status_line = hand.window.get_by_label("Saved").rect().top() - 4.0;
-    for page in [Page::Welcome, Page::Intake, Page::Shelf, Page::Bench, Page::Machines] {
+    for page in Page::DESKS {
         hand.window.get_by_role_and_label(Role::Tab, page.label()).click();
         hand.window.run();
         let nodes: Vec<_> = roles

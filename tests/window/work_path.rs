@@ -77,7 +77,7 @@ fn evidence_lowers_the_stock_and_ties_a_reading_to_the_work_and_a_later_test_pro
         name: "Light grease for bearings".to_owned(),
         unit: "ml".to_owned(),
         stock: 20.0,
-        ..records::material()
+        ..records::material("")
     };
     let mut change = Change::new("Log");
     let finding = records::finding(fan.id, "fan-gritty");

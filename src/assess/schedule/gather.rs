@@ -9,7 +9,7 @@ use crate::assess::outstanding::{Stock, TaskPlace};
 use crate::assess::tonight::minutes_of;
 use crate::assess::{Answers, PartAnswers};
 use crate::record::{Competence, Hold, Logbook, PartId, WorkState};
-use crate::rules::ProofRule;
+use crate::rules::{ProofRule, Rules};
 
 /// An item before it has its place on the calendar.
 pub struct Waiting {
@@ -50,7 +50,14 @@ struct OfPart {
     unplanned: usize,
 }
 
-pub fn gather(answers: &Answers, logbook: &Logbook, pace: &Pace, terms: Terms, stretch: f64) -> Gathered {
+pub fn gather(
+    answers: &Answers,
+    logbook: &Logbook,
+    rules: &Rules,
+    pace: &Pace,
+    terms: Terms,
+    stretch: f64,
+) -> Gathered {
     let mut order: Vec<usize> = (0..answers.machines.len()).collect();
     order.sort_by_key(|at| {
         let machine = &answers.machines[*at].file.machine;
@@ -61,7 +68,7 @@ pub fn gather(answers: &Answers, logbook: &Logbook, pace: &Pace, terms: Terms, s
         pace,
         stretch,
         delivery: f64::from(terms.delivery_days) * DAY,
-        stock: Stock::of(&logbook.materials),
+        stock: Stock::of(logbook, rules),
         places: HashMap::new(),
         elsewhere: Vec::new(),
         kept: HashSet::new(),

@@ -128,7 +128,7 @@ pub struct Schedule {
 pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Terms) -> Result<Schedule, Vec<Item>> {
     let pace = Pace::of(logbook, rules);
     let stretch = WEEK / f64::from(terms.minutes_per_week.max(1));
-    let gathered = gather::gather(answers, logbook, &pace, terms, stretch);
+    let gathered = gather::gather(answers, logbook, rules, &pace, terms, stretch);
     let named = |circle: Circle| circle.0.into_iter().map(|at| gathered.items[at].item.clone()).collect::<Vec<_>>();
     let (slots, taken) = slots(&gathered.pieces).map_err(named)?;
     let day = |minutes: f64| answers.today + Duration::days((minutes / DAY).floor() as i64);

@@ -38,7 +38,7 @@ pub fn gather(answers: &Answers, logbook: &Logbook, rules: &Rules, evening: Even
         answers,
         rules,
         evening,
-        stock: Stock::of(&logbook.materials),
+        stock: Stock::of(logbook, rules),
         urgency: urgency(answers),
         sittings: rules.sittings.iter().enumerate().map(|(at, sitting)| (sitting.name.as_str(), at)).collect(),
         set_ups: HashMap::new(),

@@ -179,6 +179,8 @@ fn capacitors(author: &mut PartAuthor, on: When, condition: Condition, chance: &
             polarity: String::new(),
             logged: moment(on),
             state,
+            function: None,
+            low_esr: None,
         };
         let again = (chance.percent(4)).then(|| CapacitorLook {
             id: key(&mut || chance.id()),

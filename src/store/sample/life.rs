@@ -288,6 +288,8 @@ fn position(row: &CapacitorRow, name: &str, on: When, part: PartId, ids: &mut Id
         polarity: row.polarity.clone(),
         logged: moment(on),
         state: row.state,
+        function: row.function,
+        low_esr: row.low_esr,
     }
 }
 

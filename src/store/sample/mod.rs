@@ -1,6 +1,7 @@
 //! The sample workshop: tables in `resources/sample/`, written into a new logbook as a person would write them.
 
 mod date;
+mod kits;
 mod life;
 mod machines;
 mod noted;
@@ -103,7 +104,7 @@ fn read() -> Result<Tables, Fault> {
     for (at, text) in FILES {
         let tables: Tables =
             toml::from_str(text).map_err(|error| Fault { at: at.to_owned(), fault: error.to_string() })?;
-        let Tables { workshop, place, lot, material, design, part, machine, order } = tables;
+        let Tables { workshop, place, lot, material, design, part, machine, order, kit } = tables;
         all.workshop = all.workshop.or(workshop);
         all.place.extend(place);
         all.lot.extend(lot);
@@ -112,6 +113,7 @@ fn read() -> Result<Tables, Fault> {
         all.part.extend(part);
         all.machine.extend(machine);
         all.order.extend(order);
+        all.kit.extend(kit);
     }
     Ok(all)
 }
@@ -154,6 +156,10 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
     for row in &tables.machine {
         let written = machines::change(row, &book, ids, &mut shots).expect(sound);
         store.found(written)?;
+    }
+    kits::grow_designs(store, ids)?;
+    for row in &tables.kit {
+        kits::write(row, store, &book, ids)?;
     }
     keep(store, shots, sheets, draw)
 }

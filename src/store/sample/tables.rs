@@ -7,8 +7,8 @@ use serde::Deserialize;
 use super::date::Told;
 use super::subject::Subject;
 use crate::record::{
-    AttachmentKind, CapacitorState, CaseState, CustodyAct, Dielectric, FromFactory, Kind, Mounting, Originality,
-    PhotoView, PowerOnResult, ProofResult, Standing, Surface, TrialResult, WorkState,
+    AttachmentKind, CapacitorState, CapacitorUse, CaseState, CustodyAct, Dielectric, FromFactory, Kind, Mounting,
+    Originality, PhotoView, PowerOnResult, ProofResult, Standing, Surface, TrialResult, WorkState,
 };
 
 /// Everything that one file may hold; all files together are the sample.
@@ -24,6 +24,19 @@ pub struct Tables {
     pub machine: Vec<MachineRow>,
     #[serde(default)]
     pub order: Vec<OrderRow>,
+    pub kit: Vec<KitRow>,
+}
+
+/// A kit over the bad positions of a part.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct KitRow {
+    pub name: String,
+    /// The part's tag.
+    pub part: String,
+    pub gathered: Told,
+    pub frozen: Option<Told>,
+    pub ordered: Option<Told>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -69,6 +82,15 @@ pub struct MaterialRow {
     pub supplier: String,
     #[serde(default)]
     pub note: String,
+    pub uf: Option<f64>,
+    pub volts: Option<f64>,
+    pub celsius: Option<f64>,
+    pub diameter_mm: Option<f64>,
+    pub height_mm: Option<f64>,
+    pub pitch_mm: Option<f64>,
+    pub dielectric: Option<Dielectric>,
+    pub mounting: Option<Mounting>,
+    pub low_esr: Option<bool>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -217,6 +239,8 @@ pub struct CapacitorRow {
     pub mounting: Option<Mounting>,
     #[serde(default)]
     pub polarity: String,
+    pub function: Option<CapacitorUse>,
+    pub low_esr: Option<bool>,
     pub state: CapacitorState,
     /// A later look at all of them.
     pub later: Option<CapacitorLater>,

@@ -56,6 +56,15 @@ pub fn change(tables: &Tables, book: &mut Book, ids: &mut Ids) -> Result<Change,
             price_cents: row.price,
             supplier: row.supplier.clone(),
             note: row.note.clone(),
+            capacitance_uf: row.uf,
+            voltage_v: row.volts,
+            temperature_c: row.celsius,
+            diameter_mm: row.diameter_mm,
+            height_mm: row.height_mm,
+            pitch_mm: row.pitch_mm,
+            dielectric: row.dielectric,
+            mounting: row.mounting,
+            low_esr: row.low_esr,
         });
     }
     for row in &tables.design {

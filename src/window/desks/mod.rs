@@ -5,6 +5,7 @@ pub mod intake;
 pub mod machines;
 pub mod part_sheet;
 pub mod shelf;
+pub mod supplies;
 pub mod welcome;
 
 use egui::Ui;
@@ -22,6 +23,7 @@ pub struct Desks {
     pub part_sheet: part_sheet::PartSheet,
     pub bench: bench::Bench,
     pub machines: machines::Machines,
+    pub supplies: supplies::Supplies,
     pub viewer: Viewer,
 }
 
@@ -47,6 +49,8 @@ impl Desks {
             Page::Bench => self.bench.ui(ui, view, outbox),
             Page::Machines => self.machines.ui(ui, view, outbox),
             Page::Machine(machine) => self.machines.sheet_ui(ui, machine, view, outbox),
+            Page::Supplies => self.supplies.ui(ui, view, outbox),
+            Page::Capacitors(part) => self.part_sheet.positions_ui(ui, part, view, outbox),
             Page::Photograph => self.viewer.ui(ui, view, outbox),
         }
     }

@@ -33,6 +33,7 @@ pub enum Mark {
     Part,
     Bench,
     Machines,
+    Supplies,
     Done,
     Away,
     Add,
@@ -46,7 +47,7 @@ pub enum Mark {
 
 impl Mark {
     /// Every mark, for tests and for looking at them.
-    pub const ALL: [Self; 32] = [
+    pub const ALL: [Self; 33] = [
         Self::HoldStorage,
         Self::HoldPower,
         Self::HoldFitting,
@@ -70,6 +71,7 @@ impl Mark {
         Self::Part,
         Self::Bench,
         Self::Machines,
+        Self::Supplies,
         Self::Done,
         Self::Away,
         Self::Add,
@@ -261,6 +263,14 @@ impl Mark {
                 Line(&[(3.5, 1.5), (12.5, 1.5), (12.5, 8.0), (3.5, 8.0), (3.5, 1.5)]),
                 Line(&[(1.5, 10.0), (14.5, 10.0), (14.5, 14.0), (1.5, 14.0), (1.5, 10.0)]),
                 Line(&[(9.0, 12.0), (12.5, 12.0)]),
+            ],
+            // Two cans on their strip.
+            Self::Supplies => &[
+                Line(&[(2.5, 10.5), (2.5, 2.5), (6.5, 2.5), (6.5, 10.5), (2.5, 10.5)]),
+                Line(&[(9.5, 10.5), (9.5, 4.5), (13.5, 4.5), (13.5, 10.5), (9.5, 10.5)]),
+                Line(&[(1.0, 14.0), (15.0, 14.0)]),
+                Line(&[(4.5, 10.5), (4.5, 14.0)]),
+                Line(&[(11.5, 10.5), (11.5, 14.0)]),
             ],
             Self::Done => &[Line(&[(2.5, 8.5), (6.5, 12.5), (13.5, 3.5)])],
             Self::Away => &[Line(&[(4.0, 4.0), (12.0, 12.0)]), Line(&[(12.0, 4.0), (4.0, 12.0)])],

@@ -7,6 +7,7 @@ mod faults;
 mod findings;
 mod fit;
 mod inspections;
+mod kits;
 mod making;
 mod orders;
 mod outstanding;

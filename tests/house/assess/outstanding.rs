@@ -193,17 +193,7 @@ fn materials_are_counted_over_tasks_and_held_against_the_stock() {
     let mut other = part(2, "0002", Kind::Mainboard);
     other.findings.push(finding(52, &other, "bulged", at("2026-01-05", 7), Severity::Plain));
     let (one, two) = (of_part(&board, &rules()), of_part(&other, &rules()));
-    let solder = Material {
-        id: id(95),
-        name: "solder".to_owned(),
-        unit: "g".to_owned(),
-        stock: 40.0,
-        minimum: 0.0,
-        place: None,
-        price_cents: None,
-        supplier: String::new(),
-        note: String::new(),
-    };
+    let solder = Material { id: id(95), unit: "g".to_owned(), stock: 40.0, ..records::material("solder") };
     // The rules of both lists are of two loads, as after a change of tables: counted by name all the same.
     let needs = materials(one.iter().chain(&two), &[Arc::new(solder)]);
     let needs: Vec<_> = needs.iter().map(|need| (need.name.as_str(), need.tasks, need.stock)).collect();

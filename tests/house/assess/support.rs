@@ -186,5 +186,6 @@ pub fn logbook(parts: Vec<PartFile>, designs: Vec<DesignFile>, machines: Vec<Mac
         parts,
         machines,
         materials: Vec::new(),
+        kits: Vec::new(),
     }
 }

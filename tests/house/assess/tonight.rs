@@ -7,6 +7,7 @@ use benchwright::assess::{Answers, Gate};
 use benchwright::record::*;
 
 use super::support::*;
+use crate::records;
 
 fn choose(logbook: &Logbook, minutes: u32, help: bool) -> (Tonight, Vec<String>) {
     let rules = rules();
@@ -96,17 +97,7 @@ fn what_cannot_be_done_tonight_is_left_out() {
     let bulged = || board(1, "0001", "bulged", Severity::Plain);
     let film = board(2, "0002", "cracked-film", Severity::Plain);
     let stock = |amount: f64| {
-        let material = Material {
-            id: id(95),
-            name: "solder".to_owned(),
-            unit: "g".to_owned(),
-            stock: amount,
-            minimum: 0.0,
-            place: None,
-            price_cents: None,
-            supplier: String::new(),
-            note: String::new(),
-        };
+        let material = Material { id: id(95), unit: "g".to_owned(), stock: amount, ..records::material("solder") };
         vec![Arc::new(material)]
     };
     let mut both = logbook(vec![bulged(), film], vec![], vec![]);

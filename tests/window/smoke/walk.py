@@ -79,7 +79,7 @@ def log_a_board():
     # The margin tells at once what this calls for.
     wait_for("Cut the leaking cell out")
     click("Step Capacitors", exact=False)
-    fill("Capacitors in plain words", "six of 1000 uF 6.3 V 8 mm near the processor, sound")
+    fill("Capacitors in plain words", "six of 1000 uF 6.3 V 8 mm near the processor, bulged")
     wait_for("Understood: 6 positions")
     xdo("key", "Return")
     xdo("key", "ctrl+Return")
@@ -108,6 +108,22 @@ def put_it_in_a_machine():
     wait_for("even before it is stored: cut the leaking cell out")
 
 
+def recap_it():
+    """One press for the bulged ones, then their kit from draft to received."""
+    click("4711  Mainboard")
+    click("Go to: Capacitors")
+    click("The capacitor desk: every position, recaps, tables")
+    click("Recap the bad ones (6)")
+    wait_for("Line: 6 × 1000 µF")
+    for press, then in [
+        ("Freeze it", "The kit is: Frozen"),
+        ("It is ordered", "The kit is: Ordered"),
+        ("It has come", "The kit is: Received"),
+    ]:
+        click(press)
+        wait_for(then)
+
+
 def cpu_seconds():
     with open(f"/proc/{window.pid}/stat") as stat:
         fields = stat.read().rsplit(")", 1)[1].split()
@@ -120,7 +136,8 @@ try:
     log_a_board()
     find_its_work()
     put_it_in_a_machine()
-    print("logged a board, found its work, put it in a machine that may now not be switched on")
+    recap_it()
+    print("logged a board, found its work, put it in a machine that may now not be switched on, got its kit")
     time.sleep(3)
     before = cpu_seconds()
     time.sleep(3)

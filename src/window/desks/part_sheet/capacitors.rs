@@ -8,6 +8,7 @@ use super::about::{About, act_ui, day_text, figure, wrong_ui};
 use super::map::shown_ui;
 use super::verdict;
 use crate::assess::findings::after_capacitors;
+use crate::assess::positions::grown_by;
 use crate::counted;
 use crate::record::{
     CapacitorFile, CapacitorId, CapacitorLook, CapacitorState, Change, Dielectric, Entry, PartFile, Word,
@@ -16,6 +17,7 @@ use crate::store::Store;
 use crate::text;
 use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
+use crate::window::page::Page;
 use crate::window::rounds::CapacitorsRound;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{body, choice_ui, field_ui, link_ui, press_ui, remark};
@@ -31,7 +33,7 @@ pub struct Capacitors {
 }
 
 /// A look at the chosen positions, half typed.
-struct Look {
+pub struct Look {
     is_replacement: bool,
     state: CapacitorState,
     measured_uf: String,
@@ -42,7 +44,8 @@ struct Look {
 }
 
 impl Look {
-    fn new(is_replacement: bool) -> Self {
+    /// A look at positions, or at what was fitted there now.
+    pub fn new(is_replacement: bool) -> Self {
         let state = if is_replacement { CapacitorState::Sound } else { CapacitorState::NotLooked };
         let none = String::new;
         Self {
@@ -76,6 +79,9 @@ impl Capacitors {
             let all = about.file.capacitors.len();
             let said = counted!("{count} position", "{count} positions", all);
             ui.label(remark(ui, text!("{positions}, {bad} to be replaced", positions = said, bad = bad)));
+        }
+        if link_ui(ui, text!("The capacitor desk: every position, recaps, tables")).clicked() {
+            outbox.go(Page::Capacitors(about.part().id));
         }
         for group in &groups {
             ui.push_id(group[0].position.id, |ui| self.group_ui(ui, about, group, outbox));
@@ -163,43 +169,7 @@ impl Capacitors {
             });
             return;
         };
-        ui.horizontal_wrapped(|ui| {
-            let states: Vec<_> = CapacitorState::ALL.iter().map(|word| (*word, word.label())).collect();
-            choice_ui(ui, text!("State now"), &mut look.state, &states, 34.0 * GRID);
-            field_ui(ui, text!("Measured (µF)"), &mut look.measured_uf, Some(24.0 * GRID));
-            field_ui(ui, text!("Series resistance (mΩ)"), &mut look.esr_mohm, Some(36.0 * GRID));
-            field_ui(ui, text!("Leakage (µA)"), &mut look.leakage_ua, Some(24.0 * GRID));
-            field_ui(ui, text!("Replaced by"), &mut look.replaced_by, Some(60.0 * GRID));
-            field_ui(ui, text!("Note on the look"), &mut look.note, Some(60.0 * GRID));
-        });
-        let read = read(look);
-        if let Ok(figures) = &read
-            && let Some(position) = about.file.capacitors.iter().find(|file| self.chosen.contains(&file.position.id))
-            && let Some(said) = verdict::of_capacitor(&position.position, *figures)
-        {
-            verdict::ui(ui, &said);
-        }
-        let nothing = look.state == CapacitorState::NotLooked;
-        let (mut keep, mut away) = (false, false);
-        ui.horizontal_wrapped(|ui| {
-            keep = press_ui(ui, text!("Keep the look"), "", None).clicked();
-            away = press_ui(ui, text!("Put the look away"), "", None).clicked();
-        });
-        match read {
-            Err(wrong) => wrong_ui(ui, &wrong),
-            Ok(_) if nothing => wrong_ui(ui, text!("Say in what state they are now.")),
-            Ok(_) if look.is_replacement && look.replaced_by.trim().is_empty() => {
-                wrong_ui(ui, text!("Say what was fitted: value, voltage, series."));
-            }
-            Ok(figures) if keep => {
-                let change = looked(about, &self.chosen, look, figures);
-                outbox.change(change);
-                self.look = None;
-                self.chosen.clear();
-            }
-            Ok(_) => {}
-        }
-        if away {
+        if look_form_ui(ui, look, &self.chosen, about, outbox) {
             self.look = None;
         }
     }
@@ -226,7 +196,10 @@ impl Capacitors {
             let count = round.positions();
             let mut change = Change::new(counted!("Log {count} capacitor", "Log {count} capacitors", count));
             change.name = format!("{} ({})", change.name, about.tag());
-            change.put_all(round.entries(about.file, about.view.rules, about.view.today));
+            let entries = round.entries(about.file, about.view.rules, about.view.today);
+            let design = about.view.logbook.design_of(about.file);
+            let more = design.map(|design| grown_by(&entries, design, &mut uuid::Uuid::now_v7));
+            change.put_all(entries).put_all(more.unwrap_or_default());
             if change.is_empty() {
                 outbox.say(text!("Nothing is said yet, so there is nothing to keep."));
             } else {
@@ -237,6 +210,51 @@ impl Capacitors {
             self.round = None;
         }
     }
+}
+
+/// Draws the form of a look at the chosen positions; `true` when it was kept or put away.
+pub fn look_form_ui(
+    ui: &mut Ui,
+    look: &mut Look,
+    chosen: &HashSet<CapacitorId>,
+    about: &About<'_>,
+    outbox: &mut Outbox,
+) -> bool {
+    ui.horizontal_wrapped(|ui| {
+        let states: Vec<_> = CapacitorState::ALL.iter().map(|word| (*word, word.label())).collect();
+        choice_ui(ui, text!("State now"), &mut look.state, &states, 34.0 * GRID);
+        field_ui(ui, text!("Measured (µF)"), &mut look.measured_uf, Some(24.0 * GRID));
+        field_ui(ui, text!("Series resistance (mΩ)"), &mut look.esr_mohm, Some(36.0 * GRID));
+        field_ui(ui, text!("Leakage (µA)"), &mut look.leakage_ua, Some(24.0 * GRID));
+        field_ui(ui, text!("Replaced by"), &mut look.replaced_by, Some(60.0 * GRID));
+        field_ui(ui, text!("Note on the look"), &mut look.note, Some(60.0 * GRID));
+    });
+    let read = read(look);
+    if let Ok(figures) = &read
+        && let Some(position) = about.file.capacitors.iter().find(|file| chosen.contains(&file.position.id))
+        && let Some(said) = verdict::of_capacitor(&position.position, *figures)
+    {
+        verdict::ui(ui, &said);
+    }
+    let nothing = look.state == CapacitorState::NotLooked;
+    let (mut keep, mut away) = (false, false);
+    ui.horizontal_wrapped(|ui| {
+        keep = press_ui(ui, text!("Keep the look"), "", None).clicked();
+        away = press_ui(ui, text!("Put the look away"), "", None).clicked();
+    });
+    match read {
+        Err(wrong) => wrong_ui(ui, &wrong),
+        Ok(_) if nothing => wrong_ui(ui, text!("Say in what state they are now.")),
+        Ok(_) if look.is_replacement && look.replaced_by.trim().is_empty() => {
+            wrong_ui(ui, text!("Say what was fitted: value, voltage, series."));
+        }
+        Ok(figures) if keep => {
+            outbox.change(looked(about, chosen, look, figures));
+            return true;
+        }
+        Ok(_) => {}
+    }
+    away
 }
 
 /// Capacitance in µF, series resistance in mΩ, leakage in µA, as measured.

@@ -18,6 +18,7 @@ mod overhaul;
 mod papers;
 mod photographs;
 mod placing;
+mod positions;
 mod proofs;
 mod readings;
 mod section;
@@ -83,6 +84,7 @@ struct Sheet {
     condition: condition::Condition,
     work: work::WorkList,
     capacitors: capacitors::Capacitors,
+    positions: positions::Positions,
     readings: readings::Readings,
     settings: settings::Settings,
     proofs: proofs::Proofs,

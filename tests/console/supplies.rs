@@ -1,0 +1,91 @@
+//! `kit` and `supplies` about the sample workshop; CSV out and in.
+
+use serde_json::Value;
+use tempfile::TempDir;
+
+use crate::sample::{made, today};
+use crate::{benchwright, json, reason, text};
+
+fn sample() -> (TempDir, String) {
+    let (folder, store) = made(today());
+    drop(store);
+    let path = folder.path().join("w.logbook").display().to_string();
+    (folder, path)
+}
+
+fn list<'a>(answer: &'a Value, name: &str) -> &'a [Value] {
+    answer[name].as_array().unwrap()
+}
+
+#[test]
+fn a_kit_names_whom_each_line_serves_and_why() {
+    let (_folder, logbook) = sample();
+    let answer = json(&["kit", &logbook, "--wet"]);
+    assert_eq!(answer["best"], true);
+    assert_eq!(answer["least_lines"], list(&answer, "lines").len());
+    let mut served = 0;
+    for line in list(&answer, "lines") {
+        let positions = list(line, "positions").len();
+        assert_eq!(line["from_stock"].as_u64().unwrap() + line["to_buy"].as_u64().unwrap(), positions as u64);
+        let why: usize = list(line, "why").iter().map(|why| list(why, "positions").len()).sum();
+        assert_eq!(why, positions, "each position has its reasons");
+        served += positions;
+    }
+    assert!(served > 0);
+    // The kit on order serves three already, and says so.
+    let taken: Vec<&str> = list(&answer, "left_out").iter().map(|one| one["designator"].as_str().unwrap()).collect();
+    assert_eq!(taken, ["C4", "C5", "C6"]);
+    let words = text(&["kit", &logbook, "--part", "0071", "--wet"]);
+    assert!(words.contains("the kit “Second half of 0071” serves it already"), "{words}");
+    assert!(words.contains("µF as it was"), "{words}");
+    assert!(reason(&["kit", &logbook, "--part", "nobody"]).contains("nobody"));
+    assert_eq!(benchwright(&["kit", &logbook, "--wet", "--bad-only"]).status.code(), Some(2));
+}
+
+#[test]
+fn supplies_tell_what_is_reserved_and_what_to_buy_for_what() {
+    let (_folder, logbook) = sample();
+    let answer = json(&["supplies", &logbook]);
+    let held = list(&answer, "stock").iter().find(|one| one["reserved"].as_f64().unwrap() > 0.0).unwrap();
+    assert_eq!(held["for"][0]["kit"], "Second half of 0071");
+    assert_eq!(list(&answer, "kits")[0]["state"], "ordered");
+    let low = list(&answer, "to_buy").iter().find(|one| one["what"] == "Isopropyl alcohol").unwrap();
+    // 150 ml are there, 500 ml should be.
+    assert_eq!(low["amount"], 350.0);
+    let lacks =
+        list(&answer, "to_buy").iter().any(|one| one["for"][0].as_str().unwrap().contains("The schoolroom, 1991"));
+    assert!(lacks, "a role that no part fills is to be bought");
+    assert_eq!(list(&answer, "machines").len(), 7);
+    let words = text(&["supplies", &logbook]);
+    assert!(words.contains("1 reserved for Second half of 0071") && words.contains("To buy:"), "{words}");
+}
+
+#[test]
+fn the_stock_goes_out_as_csv_and_comes_back_the_same() {
+    let (folder, logbook) = sample();
+    let before = json(&["supplies", &logbook])["stock"].clone();
+    let csv = text(&["supplies", &logbook, "--csv", "stock"]);
+    assert!(csv.lines().next().unwrap().starts_with("name,stock,unit,minimum,price"));
+    let file = folder.path().join("stock.csv");
+    std::fs::write(&file, &csv).unwrap();
+    text(&["supplies", &logbook, "--take", file.to_str().unwrap()]);
+    assert_eq!(json(&["supplies", &logbook])["stock"], before);
+    assert!(text(&["supplies", &logbook, "--csv", "to-buy"]).starts_with("what,amount,unit,price,supplier,for"));
+}
+
+#[test]
+fn a_table_with_wrong_lines_is_refused_line_by_line_and_nothing_is_taken() {
+    let (folder, logbook) = sample();
+    let before = json(&["supplies", &logbook])["stock"].clone();
+    let file = folder.path().join("wrong.csv");
+    let take = ["supplies", &logbook, "--take", file.to_str().unwrap()].map(str::to_owned);
+    let take: Vec<&str> = take.iter().map(String::as_str).collect();
+    std::fs::write(&file, "name;stock;place\nSolder;300;\nFlux;-1;\nBraid;two;\nWire;1;The moon\n").unwrap();
+    let told = reason(&take);
+    for line in ["line 3: Stock", "line 4: Stock", "line 5: there is no place “The moon”"] {
+        assert!(told.contains(line), "{told}");
+    }
+    std::fs::write(&file, "material;colour\nSolder;grey\n").unwrap();
+    assert!(reason(&take).contains("“colour” is no column"));
+    assert_eq!(json(&["supplies", &logbook])["stock"], before);
+}

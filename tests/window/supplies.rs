@@ -1,0 +1,147 @@
+//! Supplies: stock changed where it stands, tables in, kits gathered, what to buy, what it cost.
+
+use benchwright::record::*;
+use benchwright::window::command::Command;
+use benchwright::window::page::Page;
+use egui::accesskit::Role;
+use egui_kittest::kittest::{NodeT, Queryable};
+
+use crate::hand::{Hand, part};
+use crate::records::{self, moment};
+
+const SIZE: [f32; 2] = [1600.0, 1000.0];
+
+fn hand(change: Change) -> Hand {
+    let mut hand = Hand::on(change, SIZE);
+    hand.give(Command::Go(Page::Supplies));
+    hand
+}
+
+fn leaf(hand: &mut Hand, name: &str) {
+    hand.window.get_by_label(name).click();
+    hand.window.run();
+}
+
+fn stocked() -> Change {
+    let mut change = Change::new("Stock");
+    let solder = Material {
+        unit: "g".to_owned(),
+        stock: 40.0,
+        minimum: 50.0,
+        price_cents: Some(12),
+        ..records::material("Solder")
+    };
+    change.put(solder).put(Material { stock: 3.0, ..records::material("Shielding bag") });
+    change
+}
+
+fn logbook(hand: &Hand) -> std::sync::Arc<Logbook> {
+    hand.window.state().session().unwrap().logbook.clone()
+}
+
+#[test]
+fn what_runs_low_is_on_the_list_and_comes_into_stock_with_one_press() {
+    let mut hand = hand(stocked());
+    let rows = hand.rows();
+    assert!(rows.len() == 1 && rows[0].starts_with("Solder, 10 g, less than 50 left"), "{rows:#?}");
+    hand.window.query_all_by_role(Role::Row).next().unwrap().click();
+    hand.window.run();
+    hand.press("It has come: 10 g into stock");
+    hand.settle();
+    let solder = |hand: &Hand| logbook(hand).materials.iter().find(|one| one.name == "Solder").unwrap().stock;
+    assert_eq!(solder(&hand), 50.0);
+    assert!(hand.rows().is_empty());
+    hand.window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);
+    hand.settle();
+    assert_eq!(solder(&hand), 40.0);
+}
+
+#[test]
+fn stock_below_nothing_is_refused_where_it_is_typed() {
+    let mut hand = hand(stocked());
+    leaf(&mut hand, "In stock");
+    let rows = hand.rows();
+    assert!(rows[1].contains("Solder, 40 g, runs low"), "{rows:#?}");
+    hand.window.query_all_by_role(Role::Row).nth(1).unwrap().click();
+    hand.window.run();
+    hand.press("In stock: 40 g");
+    hand.window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+    hand.window.get_by_role_and_label(Role::TextInput, "In stock").type_text("-4");
+    hand.window.run();
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    assert!(hand.window.query_by_label_contains("“-4” cannot be").is_some());
+    assert!(logbook(&hand).materials.iter().any(|one| one.stock == 40.0));
+}
+
+#[test]
+fn a_table_of_materials_is_taken_only_as_a_whole() {
+    let mut hand = hand(stocked());
+    leaf(&mut hand, "In stock");
+    hand.press("Paste a table…");
+    let paste = |hand: &mut Hand, text: &str| {
+        hand.window.get_by_role_and_label(Role::MultilineTextInput, "The table of materials").focus();
+        hand.window.run();
+        hand.window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+        hand.window.run();
+        hand.window.input_mut().events.push(egui::Event::Paste(text.to_owned()));
+        hand.window.run();
+    };
+    paste(&mut hand, "name;stock\nSolder;-1\nFlux;12,5\n");
+    assert!(hand.rows()[0].contains("Line 2 is wrong: Stock"), "{:#?}", hand.rows());
+    assert!(hand.window.get_by_label("Take 1 line in").accesskit_node().is_disabled());
+    paste(&mut hand, "name;stock;place\nSolder;99;Cellar / Box 2\nFlux;12,5;\n");
+    hand.press("Take 2 lines in");
+    hand.settle();
+    let logbook = logbook(&hand);
+    let stock: Vec<(&str, f64)> = logbook.materials.iter().map(|one| (one.name.as_str(), one.stock)).collect();
+    assert_eq!(stock, [("Solder", 99.0), ("Shielding bag", 3.0), ("Flux", 12.5)]);
+    let solder = &logbook.materials[0];
+    assert_eq!(logbook.place_path(solder.place.unwrap()), "Cellar / Box 2");
+}
+
+#[test]
+fn a_kit_is_gathered_over_a_part_and_kept_as_a_draft() {
+    let mut change = Change::new("Log a board");
+    let board = part("0042", Kind::Mainboard, "Veltrane board");
+    change.put(board.clone());
+    for name in ["C1", "C2", "C3"] {
+        change.put(records::capacitor(board.id, name, moment("2026-03-01"), CapacitorState::Bulged));
+    }
+    let mut hand = hand(change);
+    leaf(&mut hand, "Kits");
+    hand.press("Gather a kit…");
+    assert!(hand.window.query_by_label("1 line for 3 positions; fewer are not possible").is_some());
+    hand.press("Keep it as a draft");
+    hand.settle();
+    assert_eq!(logbook(&hand).kits[0].kit.state, KitState::Draft);
+    hand.window.get_by_label_contains("Line: 3 × 1000 µF").click();
+    hand.window.run();
+    assert!(hand.window.query_by_label("0042 C2").is_some(), "whom it serves");
+    assert!(hand.window.query_by_label_contains("1000 µF as it was; 6.3 V as it was").is_some(), "why it may");
+    hand.press("Freeze it");
+    hand.settle();
+    leaf(&mut hand, "To buy");
+    // Three and a spare.
+    assert!(hand.rows()[0].contains("4 piece, kit "), "{:#?}", hand.rows());
+}
+
+#[test]
+fn a_role_that_no_part_fills_is_on_the_list_and_costs_add_up() {
+    let mut change = stocked();
+    let machine = records::machine("The exhibit");
+    let mut card = part("0007", Kind::SoundCard, "Orrin card");
+    card.price_cents = Some(1250);
+    change.put(machine.clone()).put(records::role(machine.id, Kind::VideoCard));
+    let role = records::role(machine.id, Kind::SoundCard);
+    change.put(role.clone()).put(card.clone());
+    change.put(records::fitting(machine.id, Some(role.id), card.id, moment("2026-03-01")));
+    let mut hand = hand(change);
+    assert!(
+        hand.rows().iter().any(|row| row.starts_with("Video card, 1 piece, The exhibit lacks it")),
+        "{:#?}",
+        hand.rows()
+    );
+    leaf(&mut hand, "What it cost");
+    assert!(hand.rows()[0].starts_with("The exhibit, bought for 12.50 EUR"), "{:#?}", hand.rows());
+}
