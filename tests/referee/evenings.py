@@ -8,10 +8,12 @@ and scipy.stats; no hands may be in two places. Prints how many agreed; exits wi
 import datetime
 import json
 import math
+import pathlib
 import statistics
 import subprocess
 import sys
 import tempfile
+import tomllib
 
 import networkx
 import numpy
@@ -73,12 +75,12 @@ def near(what, own, reference):
         sys.exit(f"{what}: {own}, should be {reference}")
 
 
-def real_to_rule(exported, program, logbook):
-    """Ratios of real minutes to the rule's by sitting, from the exported records of work and the rules' minutes."""
+def real_to_rule(exported):
+    """Ratios of real minutes to the rule's by sitting, from the exported records of work and the shipped tables."""
     rules = {}
-    for work in answer(program, "outstanding", logbook)["work"]:
-        if work["rule"]:
-            rules[work["rule"]] = (work["sitting"], work["minutes"])
+    for table in (pathlib.Path(__file__).parents[2] / "resources" / "rules" / "work").glob("*.toml"):
+        for rule in tomllib.loads(table.read_text(encoding="utf-8")).get("work", []):
+            rules[rule["name"]] = (rule["sitting"], rule["minutes"])
     return [
         (*rules[work["rule"]], work["minutes"])
         for work in exported.get("work", [])
@@ -144,8 +146,8 @@ def check_schedule(program, logbook, hours):
 
 
 def check_pace(program, logbook, exported):
-    """The overall pace, where every finished piece's rule is still called for somewhere and so known by its minutes."""
-    ratios = [real / rule for _, rule, real in real_to_rule(exported, program, logbook)]
+    """The overall pace of all finished work."""
+    ratios = [real / rule for _, rule, real in real_to_rule(exported)]
     plan = answer(program, "schedule", logbook, "--hours-per-week", "6")
     if plan["pace"]["from"] != "overall" or len(ratios) != plan["pace"]["pieces"]:
         sys.exit(f"{logbook}: {len(ratios)} finished pieces, the pace rests on {plan['pace']['pieces']}")
