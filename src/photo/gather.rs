@@ -72,7 +72,7 @@ impl Walk<'_> {
             let (inner, files): (Vec<_>, Vec<_>) = entries.into_iter().partition(|path| path.is_dir());
             folders.extend(inner.into_iter().rev());
             for file in files {
-                if is_meant(&file) {
+                if is_picture(&file) {
                     self.found(file)?;
                 } else {
                     self.gathered.passed_over += 1;
@@ -94,8 +94,8 @@ fn entries(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     Ok(paths)
 }
 
-/// A picture by its name, even when it turns out to be none, or by its content.
-fn is_meant(file: &Path) -> bool {
+/// Whether a file is a picture by its name, even when it turns out to be none, or by its content. Waits for the disk.
+pub fn is_picture(file: &Path) -> bool {
     let is_named =
         file.extension().is_some_and(|end| PICTURE_ENDINGS.iter().any(|known| end.eq_ignore_ascii_case(known)));
     is_named || (file.is_file() && head(file).is_ok_and(|head| Format::of(&head).is_some()))

@@ -45,6 +45,13 @@ pub fn decode(name: &str, bytes: &[u8]) -> Result<DynamicImage, PictureError> {
     Ok(image.into())
 }
 
+/// The colour profile in it. Source: ISO/IEC 14496-12, 12.1.5: a box "colr" of type "prof", its size before it.
+pub fn profile(bytes: &[u8]) -> Option<&[u8]> {
+    let at = bytes.windows(8).position(|window| window == b"colrprof")?;
+    let size = u32::from_be_bytes(bytes.get(at.checked_sub(4)?..at)?.try_into().ok()?) as usize;
+    bytes.get(at + 8..(at - 4).checked_add(size)?)
+}
+
 fn refused(name: &str, error: Error) -> PictureError {
     let name = name.to_owned();
     match error {

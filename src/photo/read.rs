@@ -52,7 +52,7 @@ impl Format {
     }
 
     /// What the `image` library calls it; `None` where it has no decoder for it.
-    fn decoder(self) -> Option<ImageFormat> {
+    pub(super) fn decoder(self) -> Option<ImageFormat> {
         match self {
             Self::Jpeg => Some(ImageFormat::Jpeg),
             Self::Png => Some(ImageFormat::Png),

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::thumbnail::{Cache, SIDES_PX, shrink_each};
 use super::{Picture, PictureError, Shot, TakenAt};
-use crate::record::{Moment, PartId, Photo, PhotoView, When};
+use crate::record::{Moment, Photo, PhotoView, When};
 use crate::store::{FileSource, Kept, Store, StoreError};
 
 /// A file that was not taken in, and why.
@@ -35,11 +35,11 @@ pub struct Batch {
 }
 
 impl TakenIn {
-    /// The record of it as a part's photograph.
-    pub fn photo(&self, part: PartId, view: PhotoView, added: impl Into<When>) -> Photo {
+    /// The record of it; whose photograph it is, is still to be said.
+    pub fn photo(&self, view: PhotoView, added: impl Into<When>) -> Photo {
         Photo {
             id: Store::new_id(),
-            part: Some(part),
+            part: None,
             machine: None,
             lot: None,
             content: self.kept.content.clone(),
@@ -101,10 +101,21 @@ impl From<StoreError> for Refused {
     }
 }
 
-/// A picture whose decoder gives up is not taken in.
+/// Takes in a picture that has no file, as one pasted; `name` is for messages. Waits for the disk.
+pub fn take_in_bytes(store: &Store, cache: Option<&Cache>, name: &str, bytes: Vec<u8>) -> Result<TakenIn, Failure> {
+    let path = PathBuf::from(name);
+    let taken_in = Picture::from_bytes(name, bytes).map_err(Refused::from);
+    let taken_in = taken_in.and_then(|picture| keep(store, cache, &path, &picture));
+    taken_in.map_err(|Refused { why, .. }| Failure { path, why })
+}
+
 fn take_in_one(store: &Store, cache: Option<&Cache>, path: &Path) -> Result<TakenIn, Refused> {
-    let picture = Picture::open(path)?;
-    let copies = shrink_each(&picture, SIDES_PX)?;
+    keep(store, cache, path, &Picture::open(path)?)
+}
+
+/// A picture whose decoder gives up is not taken in.
+fn keep(store: &Store, cache: Option<&Cache>, path: &Path, picture: &Picture) -> Result<TakenIn, Refused> {
+    let copies = shrink_each(picture, SIDES_PX)?;
     let kept = store.keep_photo(FileSource::Bytes(picture.bytes()), picture.format().extension())?;
     if let Some(cache) = cache {
         cache.keep(&kept.content, &copies);

@@ -38,7 +38,7 @@ mod writer;
 pub use check::{Area, Report, Trouble, check};
 pub use error::StoreError;
 pub use exchange::SCHEMA;
-pub use files::{FileSource, Kept};
+pub use files::{FileSource, Kept, hash_of};
 pub use own_tables::{OwnTablesError, own_tables};
 pub use refusal::Refusal;
 pub use row::{Column, Shape};

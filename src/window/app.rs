@@ -1,5 +1,7 @@
 //! The window itself: what is open, which page is on show, and where commands and changes go.
 
+mod brought;
+
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -18,8 +20,11 @@ use super::page::Page;
 use super::pictures::Pictures;
 use super::session::Session;
 use super::settings::Settings;
+use super::taking_in::{News, Offered, TakingIn, over_ui};
 use super::theme;
+use super::watched::Watched;
 use crate::record::PhotoId;
+use crate::text;
 
 /// Tells today's date. Below the window a date is always an argument; tests fix it here.
 pub type Clock = fn() -> NaiveDate;
@@ -50,6 +55,8 @@ pub struct App {
     pages_folder: PathBuf,
     jobs: Jobs,
     pictures: Pictures,
+    taking_in: TakingIn,
+    watched: Option<Watched>,
     session: Option<Session>,
     /// The logbook that is being opened.
     opening: Option<PathBuf>,
@@ -66,8 +73,11 @@ impl App {
     pub fn new(ctx: &egui::Context, start: Start) -> Self {
         theme::apply(ctx);
         let settings = Settings::load(start.settings_folder.as_deref());
+        let receives_drops = start.desktop.receives_drops();
         let mut app = Self {
             clock: start.clock,
+            taking_in: TakingIn::new(ctx.clone(), start.cache_folder.clone(), receives_drops),
+            watched: None,
             settings_folder: start.settings_folder,
             sample_logbook: start.sample_logbook,
             pages_folder: start.cache_folder.clone().unwrap_or_else(std::env::temp_dir).join("pages"),
@@ -84,6 +94,7 @@ impl App {
             settings,
         };
         app.appear(ctx);
+        app.watch(ctx);
         app.jobs.ask_preference();
         let last = app.settings.recent.first().filter(|_| app.settings.open_last).cloned();
         if let Some(logbook) = start.logbook.or(last) {
@@ -110,6 +121,11 @@ impl App {
     /// The desks, with what they keep.
     pub fn desks(&self) -> &Desks {
         &self.desks
+    }
+
+    /// Photographs on their way in.
+    pub fn taking_in(&self) -> &TakingIn {
+        &self.taking_in
     }
 
     /// The pictures on show.
@@ -154,7 +170,15 @@ impl App {
         self.opening = Some(path.clone());
         // A logbook has one writer: the one that is open is let go before another is asked for.
         self.session = None;
-        self.jobs.start(move || Finished::Opened(path, open().map(Box::new)));
+        self.taking_in.closed();
+        let ending = self.taking_in.ending();
+        self.jobs.start(move || {
+            if let Some(ending) = ending {
+                // It ends after the file it is at; what it was doing is in the logbook's draft.
+                let _ = ending.join();
+            }
+            Finished::Opened(path, open().map(Box::new))
+        });
     }
 
     /// Carries a command out.
@@ -190,12 +214,14 @@ impl App {
             }
             Command::CloseLogbook => {
                 self.session = None;
+                self.taking_in.closed();
                 self.desks = Desks::default();
                 self.came_from.clear();
                 self.page = Page::Welcome;
                 self.settings.open_last = false;
                 self.keep_settings();
             }
+            Command::Paste => ctx.send_viewport_cmd(egui::ViewportCommand::RequestPaste),
             Command::Undo => self.with_session(Session::undo),
             Command::Redo => self.with_session(Session::redo),
             Command::LargerText | Command::SmallerText | Command::UsualText => {
@@ -211,6 +237,7 @@ impl App {
                 self.appear(ctx);
                 self.keep_settings();
             }
+            Command::Watch(folder) => self.watch_folder(folder, ctx),
             Command::Quit => ctx.send_viewport_cmd(egui::ViewportCommand::Close),
         }
     }
@@ -246,9 +273,9 @@ impl App {
                     let theme = if prefers_dark == Some(true) { egui::Theme::Dark } else { egui::Theme::Light };
                     self.jobs.ctx().options_mut(|options| options.fallback_theme = theme);
                 }
-                Finished::Kept { page, files, failed } => {
-                    self.notices.extend(failed);
-                    self.desks.kept(page, files);
+                Finished::Attached { page, files, failed } => {
+                    self.taking_in.tell_failed(failed, files.len());
+                    self.attach(page, files);
                 }
                 Finished::Said(said) => self.notices.push(said),
                 Finished::Sampled(change, failed) => {
@@ -257,6 +284,12 @@ impl App {
                 }
             }
         }
+        match self.taking_in.take_news() {
+            Some(News::Came(came)) => self.came(came),
+            Some(News::Recorded(recorded)) => self.recorded(recorded),
+            None => {}
+        }
+        self.take_watched();
         let today = self.today();
         if let Some(session) = &mut self.session {
             self.notices.extend(session.take_news(today));
@@ -276,6 +309,11 @@ impl App {
                 self.page = if session.logbook.parts.is_empty() { Page::Intake } else { Page::Shelf };
                 let ctx = self.jobs.ctx().clone();
                 session.on_news(move || ctx.request_repaint());
+                self.taking_in.opened(session.store());
+                if !self.desks.sorting.opened(session.store()) {
+                    let notice = text!("What was left to sort cannot be read by this version.");
+                    self.notices.push(notice.to_owned());
+                }
                 self.session = Some(*session);
             }
             Err(error) => self.notices.push(format!("{error:#}")),
@@ -289,18 +327,14 @@ impl App {
             (_, None) => {}
             (Ask::Logbook, Some(folder)) => self.open(folder),
             (Ask::NewLogbook, Some(folder)) => self.start_new(folder),
-            // Intake looks at each of them itself, to say what is wrong beside its path.
-            (Ask::Photographs(Page::Intake), Some(_)) => self.desks.intake.picked(paths),
+            (Ask::WatchedFolder, Some(folder)) => {
+                let ctx = self.jobs.ctx().clone();
+                self.watch_folder(Some(folder), &ctx);
+            }
             (Ask::Photographs(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: true }),
             // The dialog has asked whether a file may be replaced.
             (Ask::MarkedCopy(photo), Some(path)) => self.copy_out(photo, path, true),
             (Ask::Attachment(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: false }),
-        }
-    }
-
-    fn keep(&self, files: FilesToKeep) {
-        if let Some(session) = &self.session {
-            self.jobs.keep(session.store(), files);
         }
     }
 
@@ -312,16 +346,30 @@ impl App {
 
     fn page_ui(&mut self, ui: &mut Ui, outbox: &mut Outbox) {
         let today = self.today();
-        let Self { session, desks, page, settings, opening, pictures, .. } = self;
-        match session.as_ref().map(|session| session.view(today, settings, pictures)) {
+        let Self { session, desks, page, settings, opening, pictures, taking_in, .. } = self;
+        match session.as_ref().map(|session| session.view(today, settings, pictures, taking_in)) {
             Some(view) if page.needs_logbook() => desks.ui(ui, *page, &view, outbox),
             view => desks.welcome.ui(ui, settings, opening.as_deref(), view.as_ref(), outbox),
         }
     }
 
     fn deliver(&mut self, outbox: Outbox, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
-        let Outbox { commands, changes, notices, asks, drafts, files, spots, pages, hours, samples, aim, copies, kit } =
-            outbox;
+        let Outbox {
+            commands,
+            changes,
+            notices,
+            asks,
+            drafts,
+            files,
+            spots,
+            pages,
+            hours,
+            samples,
+            aim,
+            copies,
+            kit,
+            forget,
+        } = outbox;
         for page in pages {
             self.jobs.print(page, self.pages_folder.clone());
         }
@@ -338,6 +386,7 @@ impl App {
         for files in files {
             self.keep(files);
         }
+        self.forget(forget);
         if let Some(session) = &self.session {
             for (desk, json) in drafts {
                 match json {
@@ -376,29 +425,40 @@ impl App {
         self.focus.show(&ctx);
         let situation = self.situation();
         let mut outbox = Outbox::default();
+        self.take_what_is_brought(&ctx);
         if let Some(command) = Command::pressed(&ctx, situation).filter(|_| !self.finder.is_open) {
             outbox.give(command);
         }
         let today = self.today();
         {
-            let Self { session, settings, finder, page, notices, pictures, .. } = &mut *self;
+            let Self { session, settings, finder, page, notices, pictures, taking_in, watched, desks, .. } = &mut *self;
             // A photograph has the whole window.
             if !situation.is_looking {
                 frame::status_ui(ui, session.as_ref(), situation, &mut outbox);
                 frame::rail_ui(ui, *page, situation, &mut outbox);
             }
+            if let Some(session) = session.as_ref() {
+                let to_sort = desks.sorting.count(&session.logbook, session.refusals());
+                let offered = Offered { to_sort, watched: watched.as_mut() };
+                taking_in.strip_ui(ui, session.store(), *page, offered, &mut outbox);
+            }
+            taking_in.failed_ui(&ctx);
+            over_ui(&ctx, session.as_ref().map(|session| &*session.logbook), || desks.target(*page));
             frame::notices_ui(ui, notices);
-            let view = session.as_ref().map(|session| session.view(today, settings, pictures));
+            let view = session.as_ref().map(|session| session.view(today, settings, pictures, taking_in));
             if let Some(command) = finder.ui(&ctx, situation, view.as_ref()) {
                 outbox.give(command);
             }
         }
         egui::CentralPanel::no_frame().show(ui, |ui| {
-            if situation.is_looking {
-                self.page_ui(ui, &mut outbox);
-            } else {
-                frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
-            }
+            // Of its own name, so that its fields keep the keys when a panel around it comes or goes.
+            ui.scope_builder(egui::UiBuilder::new().scope_id(egui::Id::unique("page")), |ui| {
+                if situation.is_looking {
+                    self.page_ui(ui, &mut outbox);
+                } else {
+                    frame::leaf_ui(ui, |ui| self.page_ui(ui, &mut outbox));
+                }
+            });
         });
         self.focus.note(&ctx);
         self.deliver(outbox, &ctx, frame);

@@ -38,6 +38,8 @@ pub enum Command {
     SearchShelf,
     /// Goes to every photograph with the text field ready.
     SearchPhotographs,
+    /// Takes a picture, or the files that a text names, from the clipboard.
+    Paste,
     /// Asks where, then opens.
     OpenLogbook,
     OpenAt(PathBuf),
@@ -52,6 +54,8 @@ pub enum Command {
     SmallerText,
     UsualText,
     Appear(Appearance),
+    /// Watches a folder for new photographs, or none any more.
+    Watch(Option<PathBuf>),
     Quit,
 }
 
@@ -68,16 +72,18 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 46] = [
+    pub const LISTED: [Self; 48] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
         Self::Go(Page::Machines),
         Self::Go(Page::Supplies),
+        Self::Go(Page::Sorting),
         Self::Go(Page::Welcome),
         Self::GoBack,
         Self::SearchShelf,
         Self::SearchPhotographs,
+        Self::Paste,
         Self::Find,
         Self::Undo,
         Self::Redo,
@@ -128,6 +134,7 @@ impl Command {
             Self::Find => text!("Find a command or a part").to_owned(),
             Self::SearchShelf => text!("Search the shelf").to_owned(),
             Self::SearchPhotographs => text!("Search all photographs").to_owned(),
+            Self::Paste => text!("Paste a photograph").to_owned(),
             Self::OpenLogbook => text!("Open a logbook…").to_owned(),
             Self::OpenAt(path) => text!("Open {path}", path = path.display()),
             Self::NewLogbook => text!("Start a new logbook…").to_owned(),
@@ -142,6 +149,8 @@ impl Command {
             Self::Appear(Appearance::Desktop) => text!("Light or dark as the desktop says").to_owned(),
             Self::Appear(Appearance::LogPaper) => text!("Light: log paper").to_owned(),
             Self::Appear(Appearance::BenchMat) => text!("Dark: bench mat").to_owned(),
+            Self::Watch(Some(folder)) => text!("Watch {path} for photographs", path = folder.display()),
+            Self::Watch(None) => text!("Watch no folder for photographs").to_owned(),
             Self::Quit => text!("Quit").to_owned(),
         }
     }
@@ -156,6 +165,7 @@ impl Command {
             Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
             Self::SearchShelf => text!("Goes to the shelf, ready to type"),
             Self::SearchPhotographs => text!("Every photograph of the logbook, by part, kind, view and date"),
+            Self::Paste => text!("A copied picture or copied files become photographs of what is in view"),
             Self::OpenLogbook | Self::OpenAt(_) => text!("A logbook is a folder that holds logbook.sqlite"),
             Self::NewLogbook | Self::NewAt(_) => text!("Makes a folder with an empty logbook in it"),
             Self::OpenSample => text!("An invented workshop to look around in; changes to it are yours alone"),
@@ -164,6 +174,7 @@ impl Command {
             Self::Redo => text!("Makes the change again that was taken back"),
             Self::LargerText | Self::SmallerText | Self::UsualText => text!("Text from 100 % to 200 %"),
             Self::Appear(_) => text!("The window’s ground"),
+            Self::Watch(_) => text!("New photographs in a watched folder are offered for sorting"),
             Self::Quit => text!("Closes the window; everything is saved already"),
         }
     }
@@ -183,6 +194,7 @@ impl Command {
             Self::Find => keys(Key::G),
             Self::SearchShelf => keys(Key::F),
             Self::SearchPhotographs => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::F)),
+            Self::Paste => keys(Key::V),
             Self::OpenLogbook => keys(Key::O),
             Self::Undo => keys(Key::Z),
             Self::Redo => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z)),
@@ -199,7 +211,7 @@ impl Command {
             Self::Go(page) => situation.has_logbook || !page.needs_logbook(),
             Self::GoBack => situation.can_go_back,
             Self::Look(_) => situation.is_looking,
-            Self::LookAt(..) | Self::SearchShelf | Self::SearchPhotographs | Self::CloseLogbook => {
+            Self::LookAt(..) | Self::SearchShelf | Self::SearchPhotographs | Self::Paste | Self::CloseLogbook => {
                 situation.has_logbook
             }
             Self::Undo => situation.can_undo,
@@ -232,11 +244,11 @@ impl Command {
             .filter_map(|command| command.shortcut().map(|keys| (command, keys)))
             .collect();
         with_keys.sort_by_key(|(_, keys)| !keys.modifiers.shift);
-        // A text field undoes its own letters first.
+        // A text field undoes its own letters first, and takes what is pasted.
         let is_typing = ctx.text_edit_focused();
         with_keys
             .into_iter()
-            .filter(|(command, _)| !(is_typing && matches!(command, Self::Undo | Self::Redo)))
+            .filter(|(command, _)| !(is_typing && matches!(command, Self::Undo | Self::Redo | Self::Paste)))
             .filter(|(command, _)| command.applies(situation))
             .find_map(|(command, keys)| ctx.input_mut(|input| input.consume_shortcut(&keys)).then_some(command))
     }

@@ -4,6 +4,7 @@ use std::fmt::Debug;
 use std::path::{Path, PathBuf};
 use std::pin::Pin;
 
+use raw_window_handle::{HasDisplayHandle, RawDisplayHandle};
 use rfd::{AsyncFileDialog, FileHandle};
 
 use super::outbox::Ask;
@@ -18,6 +19,11 @@ pub trait Desktop: Debug + Send + Sync {
     /// Whether it prefers dark; `None` where it has no preference or does not tell. Waits for the answer: not for the
     /// window's thread.
     fn prefers_dark(&self) -> Option<bool>;
+
+    /// Whether files dropped on the window reach the program.
+    fn receives_drops(&self) -> bool {
+        true
+    }
 
     /// Shows a file dialog over the window. It is shown from the window's thread, as some systems demand; the answer
     /// is waited for elsewhere.
@@ -47,7 +53,17 @@ impl Desktop for NoDesktop {
 
 /// The desktop that the program runs on. Where it has no file dialog, that answers as if cancelled.
 #[derive(Clone, Copy, Debug)]
-pub struct ThisDesktop;
+pub struct ThisDesktop {
+    is_wayland: bool,
+}
+
+impl ThisDesktop {
+    /// The desktop that a window stands on.
+    pub fn under(window: &impl HasDisplayHandle) -> Self {
+        let handle = window.display_handle();
+        Self { is_wayland: handle.is_ok_and(|handle| matches!(handle.as_raw(), RawDisplayHandle::Wayland(_))) }
+    }
+}
 
 impl Desktop for ThisDesktop {
     #[cfg(target_os = "linux")]
@@ -59,6 +75,11 @@ impl Desktop for ThisDesktop {
     #[cfg(not(target_os = "linux"))]
     fn prefers_dark(&self) -> Option<bool> {
         None
+    }
+
+    /// The window library knows no dropping on Wayland.
+    fn receives_drops(&self) -> bool {
+        !self.is_wayland
     }
 
     fn choose(&self, ask: Ask, parent: Option<&eframe::Frame>) -> Chosen {
@@ -73,6 +94,10 @@ impl Desktop for ThisDesktop {
             }
             Ask::NewLogbook => {
                 let answer = dialog.set_title(text!("Start a new logbook: name its folder")).save_file();
+                Box::pin(async { paths(answer.await) })
+            }
+            Ask::WatchedFolder => {
+                let answer = dialog.set_title(text!("Choose the folder to watch")).pick_folder();
                 Box::pin(async { paths(answer.await) })
             }
             Ask::Photographs(_) => {

@@ -5,14 +5,15 @@ use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
 use super::desktop::Desktop;
-use super::outbox::{Ask, FilesToKeep, KeptFile, Picked, PrintedPage, ToSample};
+use super::outbox::{Ask, KeptFile, Picked, PrintedPage, ToSample};
 use super::page::Page;
 use super::session::Session;
+use super::taking_in::attached;
 use crate::paper::marked_copy;
-use crate::photo::Picture;
 use crate::photo::measure::{Sampled, sample};
+use crate::photo::{Colours, Failure, Picture};
 use crate::record::{Change, PhotoId, PhotoMark};
-use crate::store::{FileSource, Store};
+use crate::store::Store;
 use crate::text;
 use crate::trade::colour::Srgb;
 
@@ -23,11 +24,11 @@ pub enum Finished {
     Opened(PathBuf, anyhow::Result<Box<Session>>),
     /// Whether the desktop prefers dark, if it tells.
     Desktop(Option<bool>),
-    /// Files were copied into the logbook for a page; those that could not be are told with their reason.
-    Kept {
+    /// Files were copied into the logbook to be attached; those that could not be are told with their reason.
+    Attached {
         page: Page,
         files: Vec<KeptFile>,
-        failed: Vec<String>,
+        failed: Vec<Failure>,
     },
     /// Something is done or failed; what is to be said of it.
     Said(String),
@@ -76,19 +77,18 @@ impl Jobs {
         self.start(move || Finished::Desktop(desktop.prefers_dark()));
     }
 
-    /// Copies files into the logbook.
-    pub fn keep(&self, store: &Arc<Store>, wanted: FilesToKeep) {
+    /// Copies files into the logbook, to be attached.
+    pub fn attach(&self, store: &Arc<Store>, page: Page, paths: Vec<PathBuf>) {
         let store = Arc::clone(store);
         self.start(move || {
-            let FilesToKeep { page, paths, are_photographs } = wanted;
             let (mut files, mut failed) = (Vec::new(), Vec::new());
             for path in paths {
-                match if are_photographs { keep_photograph(&store, &path) } else { keep_attachment(&store, &path) } {
+                match attached(&store, &path) {
                     Ok(file) => files.push(file),
-                    Err(error) => failed.push(format!("{error:#}")),
+                    Err(failure) => failed.push(failure),
                 }
             }
-            Finished::Kept { page, files, failed }
+            Finished::Attached { page, files, failed }
         });
     }
 
@@ -149,22 +149,6 @@ impl Jobs {
 }
 
 fn sampled(path: &Path, mark: &PhotoMark) -> anyhow::Result<Sampled> {
-    let picture = Picture::open(path)?.decode()?;
-    Ok(sample(&picture, &mark.points)?)
-}
-
-fn file_name(path: &Path) -> String {
-    path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned()
-}
-
-fn keep_photograph(store: &Store, path: &Path) -> anyhow::Result<KeptFile> {
     let picture = Picture::open(path)?;
-    let kept = store.keep_photo(FileSource::Bytes(picture.bytes()), picture.format().extension())?;
-    let photograph = Some((kept.extension, [picture.width_px(), picture.height_px()]));
-    Ok(KeptFile { file_name: file_name(path), content: kept.content, bytes: kept.bytes, photograph })
-}
-
-fn keep_attachment(store: &Store, path: &Path) -> anyhow::Result<KeptFile> {
-    let kept = store.keep_attachment(FileSource::Path(path))?;
-    Ok(KeptFile { file_name: file_name(path), content: kept.content, bytes: kept.bytes, photograph: None })
+    Ok(sample(&picture.decode()?, &Colours::of(&picture), &mark.points)?)
 }

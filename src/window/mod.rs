@@ -21,8 +21,10 @@ pub mod pictures;
 pub mod rounds;
 pub mod session;
 pub mod settings;
+pub mod taking_in;
 pub mod theme;
 pub mod viewer;
+pub mod watched;
 pub mod widgets;
 
 use std::path::PathBuf;
@@ -44,11 +46,15 @@ pub fn run(logbook: Option<PathBuf>) -> anyhow::Result<()> {
         settings_folder,
         cache_folder: settings::cache_folder(),
         sample_logbook: settings::sample_logbook(),
-        desktop: Arc::new(desktop::ThisDesktop),
+        desktop: Arc::new(desktop::NoDesktop),
         clock: || chrono::Local::now().date_naive(),
     };
     let options = options(size.into());
-    eframe::run_native("benchwright", options, Box::new(|creation| Ok(Box::new(App::new(&creation.egui_ctx, start)))))
+    let app = |creation: &eframe::CreationContext<'_>| -> Box<dyn eframe::App> {
+        let desktop = Arc::new(desktop::ThisDesktop::under(creation));
+        Box::new(App::new(&creation.egui_ctx, Start { desktop, ..start }))
+    };
+    eframe::run_native("benchwright", options, Box::new(|creation| Ok(app(creation))))
         .map_err(|error| anyhow::anyhow!("{}", crate::text!("No window could be opened: {error}", error = error)))
 }
 

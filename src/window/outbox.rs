@@ -11,11 +11,13 @@ use super::page::Page;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::{Hours, Settings};
+use super::taking_in::TakingIn;
 use super::viewer::Aim;
 use crate::assess::Answers;
-use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark};
+use crate::photo::{TakenAt, TakenIn};
+use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark, When};
 use crate::rules::Rules;
-use crate::store::Store;
+use crate::store::{Kept, Store};
 
 /// Everything that a desk may look at while a logbook is open.
 #[derive(Clone, Copy)]
@@ -28,6 +30,8 @@ pub struct View<'a> {
     pub index: &'a PartIndex,
     /// Pictures of photographs, as far as they are made.
     pub pictures: &'a Pictures,
+    /// Photographs on their way in.
+    pub taking_in: &'a TakingIn,
     pub today: NaiveDate,
     /// The logbook's folder.
     pub folder: &'a Path,
@@ -62,6 +66,8 @@ pub struct Outbox {
     pub aim: Option<Aim>,
     /// Photographs whose marked copies are to be written, and where.
     pub copies: Vec<(PhotoId, PathBuf)>,
+    /// Kept files that no record came to name.
+    pub forget: Vec<Kept>,
 }
 
 /// A patch whose colour is to be taken off its photograph.
@@ -100,6 +106,28 @@ pub struct KeptFile {
     pub bytes: u64,
     /// For a photograph: how its file ends, and its size in pixels.
     pub photograph: Option<(String, [u32; 2])>,
+    /// When a photograph was taken.
+    pub taken: When,
+}
+
+impl KeptFile {
+    /// Any other file than a photograph.
+    pub fn attached(path: &Path, kept: Kept) -> Self {
+        let Kept { content, bytes, .. } = kept;
+        Self { file_name: file_name(path), content, bytes, photograph: None, taken: When::Unknown }
+    }
+
+    /// A photograph that was taken in.
+    pub fn photograph(taken_in: TakenIn) -> Self {
+        let TakenIn { path, kept: Kept { content, bytes, extension, .. }, size_px, shot } = taken_in;
+        let photograph = Some((extension, size_px.into()));
+        let taken = shot.taken.map_or(When::Unknown, TakenAt::day);
+        Self { file_name: file_name(&path), content, bytes, photograph, taken }
+    }
+}
+
+fn file_name(path: &Path) -> String {
+    path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned()
 }
 
 /// A file dialog to be shown.
@@ -109,8 +137,10 @@ pub enum Ask {
     Logbook,
     /// A folder to put a new logbook in.
     NewLogbook,
-    /// Photographs for Intake or for a part's sheet.
+    /// Photographs for what a page shows.
     Photographs(Page),
+    /// A folder to be watched for new photographs.
+    WatchedFolder,
     /// Another file to attach.
     Attachment(Page),
     /// Where a photograph's marked copy is to be written.

@@ -14,6 +14,8 @@ pub enum Page {
     Bench,
     Machines,
     Machine(MachineId),
+    /// Photographs that came in without a part in view.
+    Sorting,
     Supplies,
     /// A part's capacitor desk.
     Capacitors(PartId),
@@ -30,7 +32,7 @@ impl Page {
     #[must_use]
     pub fn desk(self) -> Self {
         match self {
-            Self::Part(_) | Self::Capacitors(_) | Self::Photograph => Self::Shelf,
+            Self::Part(_) | Self::Capacitors(_) | Self::Photograph | Self::Sorting => Self::Shelf,
             Self::Machine(_) => Self::Machines,
             desk => desk,
         }
@@ -46,6 +48,7 @@ impl Page {
             Self::Bench => text!("Bench"),
             Self::Machines => text!("Machines"),
             Self::Machine(_) => text!("Machine sheet"),
+            Self::Sorting => text!("Photographs to sort"),
             Self::Supplies => text!("Supplies"),
             Self::Capacitors(_) => text!("Capacitor desk"),
             Self::Photograph => text!("Photograph"),
@@ -62,6 +65,7 @@ impl Page {
             Self::Bench => text!("See what to do next"),
             Self::Machines => text!("See how far each machine is, and why"),
             Self::Machine(_) => text!("Everything about one machine"),
+            Self::Sorting => text!("Say what photographs are of that came in together"),
             Self::Supplies => text!("Stock, kits, what to buy, and what it all cost"),
             Self::Capacitors(_) => text!("Every capacitor position of one part"),
             Self::Photograph => text!("Looks at a photograph"),
@@ -73,7 +77,7 @@ impl Page {
         match self {
             Self::Welcome => Mark::Welcome,
             Self::Intake => Mark::Intake,
-            Self::Shelf | Self::Photograph => Mark::Shelf,
+            Self::Shelf | Self::Photograph | Self::Sorting => Mark::Shelf,
             Self::Part(_) | Self::Capacitors(_) => Mark::Part,
             Self::Supplies => Mark::Supplies,
             Self::Bench => Mark::Bench,

@@ -10,6 +10,7 @@ use super::outbox::View;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
 use super::settings::Settings;
+use super::taking_in::TakingIn;
 use crate::assess::Answers;
 use crate::photo::drawing;
 use crate::record::{Change, Logbook, Workshop};
@@ -140,9 +141,27 @@ impl Session {
     }
 
     /// What desks draw from.
-    pub fn view<'a>(&'a self, today: NaiveDate, settings: &'a Settings, pictures: &'a Pictures) -> View<'a> {
+    pub fn view<'a>(
+        &'a self,
+        today: NaiveDate,
+        settings: &'a Settings,
+        pictures: &'a Pictures,
+        taking_in: &'a TakingIn,
+    ) -> View<'a> {
         let Self { store, folder, logbook, rules, answers, index, refusals, .. } = self;
-        View { store, logbook, answers, rules, index, pictures, today, folder, settings, refusals: *refusals }
+        View {
+            store,
+            logbook,
+            answers,
+            rules,
+            index,
+            pictures,
+            taking_in,
+            today,
+            folder,
+            settings,
+            refusals: *refusals,
+        }
     }
 
     /// Has a change written.
@@ -161,6 +180,11 @@ impl Session {
     pub fn redo(&mut self) {
         self.pending += 1;
         self.store.redo();
+    }
+
+    /// How many changes were refused since the logbook was opened.
+    pub fn refusals(&self) -> u32 {
+        self.refusals
     }
 
     /// The name of what undo would take back.

@@ -49,6 +49,8 @@ pub struct Settings {
     pub open_last: bool,
     /// Logbooks opened of late, the last one first.
     pub recent: Vec<PathBuf>,
+    /// The folder that is watched for new photographs.
+    pub watched: Option<PathBuf>,
     /// Width and height of the window, points.
     pub window: [f32; 2],
     pub hours: Hours,
@@ -61,6 +63,7 @@ impl Default for Settings {
             text_percent: 100,
             open_last: true,
             recent: Vec::new(),
+            watched: None,
             // Fits a screen of 1280 × 800 with a title bar and a panel.
             window: [1200.0, 720.0],
             hours: Hours::default(),

@@ -1,5 +1,5 @@
 //! A window that is drawn into memory, for benches: what a frame costs without the graphics card.
-#![allow(clippy::unwrap_used)]
+#![allow(clippy::unwrap_used, dead_code)] // each bench takes what it needs
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;

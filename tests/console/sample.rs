@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use benchwright::assess::{Answers, Gate, PartState, Standing, Verdict};
-use benchwright::photo::Picture;
+use benchwright::photo::{Colours, Picture, drawing, measure};
 use benchwright::record::{CapacitorState, CaseState, Custody, FindingState, Kind, Logbook, Word, WorkState};
 use benchwright::rules::Rules;
 use benchwright::store::{Store, sample};
@@ -39,6 +39,46 @@ fn a_fresh_sample_has_nothing_to_undo() {
     let folder = store.folder().to_owned();
     drop(store);
     assert_eq!(Store::open(&folder).unwrap().undo_name(), None);
+}
+
+#[test]
+fn patches_have_the_colour_that_is_drawn_there() {
+    let folder = tempfile::tempdir().unwrap();
+    // Only what has a grey card beside it is drawn: the rest takes time.
+    let draw = |subject: &sample::Subject| {
+        if subject.card { drawing::draw_jpeg(subject) } else { subject.title.clone().into_bytes() }
+    };
+    let store = sample::create(&folder.path().join("w.logbook"), today(), draw).unwrap();
+    let logbook = store.logbook();
+    let (mut patches, mut wrong) = (0, Vec::new());
+    for file in logbook.parts.iter().flat_map(|part| &part.photos) {
+        for mark in file.marks.iter().filter(|mark| mark.role.is_patch()) {
+            let picture = Picture::open(&store.photo_path(&file.photo)).unwrap();
+            let colours = Colours::of(&picture);
+            let drawn = measure::sample(&picture.decode().unwrap(), &colours, &mark.points).unwrap();
+            let told = mark.colour().unwrap();
+            let off = [drawn.colour.red - told[0], drawn.colour.green - told[1], drawn.colour.blue - told[2]];
+            if off.iter().any(|off| off.abs() > 1.0 / 255.0) {
+                wrong.push(format!("{}: {} is drawn", mark.note, drawn.colour));
+            }
+            assert_eq!(drawn.clipped_percent, 0.0, "{}", mark.note);
+            patches += 1;
+        }
+    }
+    assert_eq!((patches, wrong), (3, Vec::new()));
+}
+
+#[test]
+fn the_rusted_shells_are_measured_at_what_the_survey_says_by_eye() {
+    let (_folder, store) = made(today());
+    let logbook = store.logbook();
+    let board = logbook.parts.iter().find(|file| file.part.tag == "0081").unwrap();
+    let rust = board.findings.iter().find(|file| &*file.finding.what == "shells-rusted").unwrap();
+    let measured = measure::Measured::of(&board.photos[0], Some(board));
+    let share = measured.share_of_finding(rust.finding.id).unwrap();
+    let by_eye = rust.last().unwrap().share_percent.unwrap();
+    assert!((share.share.grades.share_percent - by_eye).abs() < 5.0, "{share:?}");
+    assert!(board.photos[0].photo.is_map);
 }
 
 /// The gates that the sample is written to show, one machine for each way of being held up.

@@ -31,6 +31,19 @@ fn closes(hand: &Hand) -> bool {
     hand.window.output().viewport_output.values().any(|viewport| viewport.commands.contains(&ViewportCommand::Close))
 }
 
+/// In one frame, since what a frame asks of the window is gone with it.
+fn press_in_one_frame(hand: &mut Hand, command: &Command) {
+    let keys = command.shortcut().unwrap();
+    hand.window.input_mut().events.push(Event::Key {
+        key: keys.logical_key,
+        physical_key: None,
+        pressed: true,
+        repeat: false,
+        modifiers: keys.modifiers,
+    });
+    hand.window.step();
+}
+
 fn parts(hand: &Hand) -> usize {
     hand.window.state().session().map_or(0, |session| session.logbook.parts.len())
 }
@@ -78,6 +91,17 @@ fn every_command_with_keys_is_carried_out_by_them() {
                 hand.wait("the other logbook", |app| app.session().is_some_and(|session| session.folder == other));
                 assert_eq!(*told.asked.lock().unwrap(), [Ask::Logbook]);
             }
+            Command::Paste => {
+                // The window system then gives what is in its clipboard.
+                let asked = |hand: &Hand| {
+                    let viewports = hand.window.output().viewport_output.values();
+                    viewports
+                        .flat_map(|viewport| &viewport.commands)
+                        .any(|asked| *asked == ViewportCommand::RequestPaste)
+                };
+                press_in_one_frame(&mut hand, &command);
+                assert!(asked(&hand));
+            }
             Command::Undo => {
                 keys(&mut hand);
                 hand.settle();
@@ -101,18 +125,8 @@ fn every_command_with_keys_is_carried_out_by_them() {
                 assert_eq!(hand.window.state().settings().text_percent, 100);
             }
             Command::Quit => {
-                // In one frame, since what a frame asks of the window is gone with it.
-                let keys = command.shortcut().unwrap();
-                let input = hand.window.input_mut();
-                input.events.push(Event::Key {
-                    key: keys.logical_key,
-                    physical_key: None,
-                    pressed: true,
-                    repeat: false,
-                    modifiers: keys.modifiers,
-                });
                 assert!(!closes(&hand));
-                hand.window.step();
+                press_in_one_frame(&mut hand, &command);
                 assert!(closes(&hand));
             }
             // Shown below, over a photograph.

@@ -65,14 +65,14 @@ impl egui::DroppedFile for Dropped {
     }
 }
 
-fn drop_files(hand: &mut Hand, paths: &[&Path]) {
+pub fn drop_files(hand: &mut Hand, paths: &[&Path]) {
     for path in paths {
         hand.window.input_mut().dropped_files.push(Arc::new(Dropped(path.to_path_buf())));
     }
     hand.window.step();
 }
 
-fn picture(folder: &Path, name: &str, [width, height]: [u32; 2]) -> PathBuf {
+pub fn picture(folder: &Path, name: &str, [width, height]: [u32; 2]) -> PathBuf {
     let path = folder.join(name);
     image::RgbImage::from_pixel(width, height, image::Rgb([90, 120, 60])).save(&path).unwrap();
     path

@@ -84,11 +84,16 @@ impl Hand {
         hand
     }
 
+    /// A window on the logbook of a folder.
+    pub fn reopened(folder: TempDir, size: [f32; 2]) -> Self {
+        Self::opened(folder, size, Arc::new(NoDesktop))
+    }
+
     /// A new window on the same logbook, after the old one was dropped.
     pub fn again(self, size: [f32; 2]) -> Self {
         let Self { window, folder } = self;
         drop(window);
-        Self::opened(folder, size, Arc::new(NoDesktop))
+        Self::reopened(folder, size)
     }
 
     /// Gives a command as the menu would.

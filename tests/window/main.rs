@@ -7,22 +7,32 @@ mod commands;
 mod copy_out;
 mod desktop;
 mod evenings;
+#[allow(dead_code)]
+#[path = "../console/photos/exif.rs"]
+mod exif;
 mod facts;
 mod finder;
+mod full_disk;
 mod hand;
 mod intake;
 mod machines;
 mod marking;
 mod part_sheet;
 mod proving;
+#[allow(dead_code)]
+#[path = "../console/photos/quarters.rs"]
+mod quarters;
 mod reach;
 #[path = "../support/records.rs"]
 mod records;
 mod rounds;
 mod shelf;
 mod shell;
+mod sorting;
 mod supplies;
+mod taking_in;
 mod theme;
 mod verdicts;
 mod viewer;
+mod watched;
 mod work_path;

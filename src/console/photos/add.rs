@@ -18,7 +18,7 @@ use serde::Serialize;
 use super::super::{Answer, Found, as_json};
 use super::{FailureForm, part};
 use crate::photo::{Failure, TakenIn, gather, take_in};
-use crate::record::{Change, PartFile, PhotoId, PhotoView};
+use crate::record::{Change, PartFile, Photo, PhotoId, PhotoView};
 use crate::store::{Store, StoreError};
 use crate::{counted, text};
 
@@ -82,7 +82,7 @@ fn written(store: &Store, part: &PartFile, taken_in: Vec<TakenIn>) -> Result<Vec
     let mut kept = Vec::new();
     for taken_in in &taken_in {
         let view = if known.is_empty() { PhotoView::Overview } else { PhotoView::Detail };
-        let photo = taken_in.photo(part.part.id, view, today);
+        let photo = Photo { part: Some(part.part.id), ..taken_in.photo(view, today) };
         let already = known.get(&photo.content).copied();
         kept.push(KeptForm {
             file: taken_in.path.display().to_string(),

@@ -86,10 +86,8 @@ impl Meant {
         let all = part.as_mut().map_or(&mut *photos, |part| &mut Arc::make_mut(part).photos);
         for file in all.iter_mut().filter(|file| file.marks.iter().any(is_missing)) {
             let path = store.photo_path(&file.photo);
-            match Picture::open(&path).and_then(|picture| picture.decode()) {
-                Ok(picture) => sample_missing(&mut file.marks, &picture),
-                Err(error) => failed.push(Failure { path, why: error.to_string() }),
-            }
+            let looked_at = Picture::open(&path).and_then(|picture| sample_missing(&mut file.marks, &picture));
+            failed.extend(looked_at.err().map(|error| Failure { path, why: error.to_string() }));
         }
         if let Some(part) = part {
             for file in photos {

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::{CopyError, CopyFormat, copy, title};
 use crate::photo::Picture;
+use crate::photo::measure::sample_missing;
 use crate::record::{Logbook, PhotoId, Word as _};
 use crate::rules::Rules;
 use crate::store::Store;
@@ -24,11 +25,12 @@ pub fn write_out(
     if !may_replace && path.exists() {
         return Err(CopyError::There { path: path.to_owned() });
     }
-    let file = logbook.photo_files().find(|file| file.photo.id == photo).ok_or(CopyError::Gone)?;
+    let mut file = logbook.photo_files().find(|file| file.photo.id == photo).cloned().ok_or(CopyError::Gone)?;
     let part = file.photo.part.and_then(|part| logbook.part(part));
     let picture = Picture::open(&store.photo_path(&file.photo))?;
+    sample_missing(&mut file.marks, &picture)?;
     let title = title(logbook, &file.photo);
-    let bytes = copy(&picture, file, part.map(AsRef::as_ref), rules, &title, format)?;
+    let bytes = copy(&picture, &file, part.map(AsRef::as_ref), rules, &title, format)?;
     write(&bytes, path, may_replace)
 }
 

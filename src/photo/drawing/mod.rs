@@ -36,6 +36,10 @@ pub fn draw(subject: &Subject) -> RgbImage {
         Shape::Monitor => thing::monitor(&mut canvas, subject),
         Shape::Small => thing::small(&mut canvas, subject, &mut dice),
     }
+    if subject.card {
+        // 18 % reflectance, as photographers' cards have, is 118 of 255 in sRGB (IEC 61966-2-1).
+        canvas.slab(Area::new(WIDTH * 0.62, HEIGHT * 0.76, WIDTH * 0.24, HEIGHT * 0.16), 2.0, ink(118, 118, 118));
+    }
     // Corners fall off, as under a bench lamp.
     canvas.glow(WIDTH * 0.42, HEIGHT * 0.3, WIDTH * 0.6, [255, 250, 232, 26]);
     RgbImage::from_raw(WIDTH as u32, HEIGHT as u32, canvas.into_rgb()).expect("as many bytes as pixels were drawn")

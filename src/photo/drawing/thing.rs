@@ -123,7 +123,12 @@ pub fn case(canvas: &mut Canvas, subject: &Subject, standing: bool, dice: &mut f
                 160.0 / plates.max(2.0),
             )
         };
-        canvas.slab(bay, 3.0, if plate == "missing" { ink(40, 40, 42) } else { shade(plastic, -0.05) });
+        let plate_ink = match plate.as_str() {
+            "missing" => ink(40, 40, 42),
+            "pale" => beige(&Subject { yellowed: 0.0, ..Subject::default() }),
+            _ => shade(plastic, -0.05),
+        };
+        canvas.slab(bay, 3.0, plate_ink);
         match plate.as_str() {
             "floppy" => canvas.slab(bay.part(0.2, 0.36, 0.6, 0.16), 3.0, PLASTIC),
             "optical" => canvas.line(&[bay.at(0.05, 0.62), bay.at(0.95, 0.62)], 2.0, shade(plastic, -0.5)),

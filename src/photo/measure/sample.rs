@@ -7,6 +7,7 @@ use super::homography::Point;
 use super::spans::{rows, spans};
 use super::tangle::must_be_drawn_by_hand;
 use super::{MeasureError, pixels};
+use crate::photo::{Colours, Picture, PictureError};
 use crate::record::PhotoMark;
 use crate::trade::colour::Srgb;
 
@@ -26,26 +27,32 @@ const BRIGHTEST: u16 = 254 * 257;
 /// The mean colour of a patch in a decoded picture, upright as a person sees it: of all pixels whose centres lie inside
 /// the outline, or of the one pixel in its middle where it is too small for any.
 ///
-/// Light is averaged, not its encoding: so a patch of black and white dots gives the grey that it has from afar.
+/// Values are taken for what the picture's profile says, in sRGB. Light is averaged, not its encoding: so a patch of black and white dots gives the grey that it has from afar.
 /// Takes long for large patches.
-pub fn sample(picture: &DynamicImage, outline: &[[f32; 2]]) -> Result<Sampled, MeasureError> {
+pub fn sample(picture: &DynamicImage, colours: &Colours, outline: &[[f32; 2]]) -> Result<Sampled, MeasureError> {
     let (width, height) = (picture.width(), picture.height());
     let outline = pixels([f64::from(width), f64::from(height)], outline)?;
     must_be_drawn_by_hand(std::slice::from_ref(&outline))?;
+    let row_of = |x: u32, y: u32, count: u32| {
+        let row = picture.crop_imm(x, y, count, 1).into_rgb16().into_raw();
+        colours.as_srgb(row)
+    };
     let mut tally = Tally::default();
     for row in rows(&outline, height) {
         let spans = spans(&outline, row, width);
         if let (Some(first), Some(last)) = (spans.first(), spans.last()) {
-            let pixels = picture.crop_imm(first.start, row, last.end - first.start, 1).into_rgb16();
+            let pixels = row_of(first.start, row, last.end - first.start);
+            let (pixels, _) = pixels.as_chunks::<3>();
             for span in &spans {
-                (span.start..span.end).for_each(|x| tally.add(pixels.get_pixel(x - first.start, 0).0));
+                let inside = (span.start - first.start) as usize..(span.end - first.start) as usize;
+                pixels[inside].iter().for_each(|pixel| tally.add(*pixel));
             }
         }
     }
     if tally.pixels == 0 {
         let [x, y] = middle(&outline).ok_or(MeasureError::TooFewPoints { fewest: 1 })?;
         let at = |place: f64, count: u32| (place as u32).min(count.saturating_sub(1));
-        tally.add(picture.crop_imm(at(x, width), at(y, height), 1, 1).into_rgb16().get_pixel(0, 0).0);
+        row_of(at(x, width), at(y, height), 1).as_chunks::<3>().0.iter().for_each(|pixel| tally.add(*pixel));
     }
     Ok(tally.sampled())
 }
@@ -98,16 +105,21 @@ impl Tally {
     }
 }
 
-/// Takes the colours of a photograph's patches off its picture, those that were not taken yet.
-/// A patch that cannot be sampled is left as it is.
-pub fn sample_missing(marks: &mut [PhotoMark], picture: &DynamicImage) {
+/// Takes the colours of a photograph's patches off its picture, those that were not taken yet. A patch that cannot be
+/// sampled is left as it is. Takes long where there is one.
+pub fn sample_missing(marks: &mut [PhotoMark], picture: &Picture) -> Result<(), PictureError> {
+    if !marks.iter().any(is_missing) {
+        return Ok(());
+    }
+    let (decoded, colours) = (picture.decode()?, Colours::of(picture));
     for mark in marks.iter_mut().filter(|mark| is_missing(mark)) {
-        if let Ok(sampled) = sample(picture, &mark.points) {
+        if let Ok(sampled) = sample(&decoded, &colours, &mark.points) {
             let Srgb { red, green, blue } = sampled.colour;
             (mark.red, mark.green, mark.blue) = (Some(red), Some(green), Some(blue));
             mark.clipped_percent = Some(sampled.clipped_percent);
         }
     }
+    Ok(())
 }
 
 /// Whether a mark is a patch whose colour was not taken off the picture yet.

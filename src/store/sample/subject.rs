@@ -66,8 +66,11 @@ pub struct Subject {
     pub burn: Option<[f32; 3]>,
     /// How yellow its plastic has become, 0–1.
     pub yellowed: f32,
-    /// Plates along a case's front, or what a small thing is: posts, ribbon, cooler, clock.
+    /// Plates along a case's front, a pale one where no light came; or what a small thing is: posts, ribbon, cooler,
+    /// clock.
     pub front: Vec<String>,
+    /// Whether a grey card lies beside it.
+    pub card: bool,
     /// Tells two of a kind apart; the part's tag when left at 0.
     pub seed: u64,
 }
@@ -92,6 +95,7 @@ impl Default for Subject {
             burn: None,
             yellowed: 0.15,
             front: Vec::new(),
+            card: false,
             seed: 0,
         }
     }

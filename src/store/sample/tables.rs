@@ -7,8 +7,8 @@ use serde::Deserialize;
 use super::date::Told;
 use super::subject::Subject;
 use crate::record::{
-    AttachmentKind, CapacitorState, CapacitorUse, CaseState, CustodyAct, Dielectric, FromFactory, Kind, Mounting,
-    Originality, PhotoView, PowerOnResult, ProofResult, Standing, Surface, TrialResult, WorkState,
+    AttachmentKind, CapacitorState, CapacitorUse, CaseState, CustodyAct, Dielectric, FromFactory, Kind, MarkUse,
+    Mounting, Originality, PhotoView, PowerOnResult, ProofResult, Standing, Surface, TrialResult, WorkState,
 };
 
 /// Everything that one file may hold; all files together are the sample.
@@ -165,6 +165,12 @@ pub struct PartRow {
     /// [x, y, finding] on the first picture.
     #[serde(default)]
     pub marks: Vec<(f32, f32, String)>,
+    /// Further marks on the first picture.
+    #[serde(default)]
+    pub drawn: Vec<MarkRow>,
+    /// Whether the first picture is the part's map.
+    #[serde(default)]
+    pub map: bool,
     #[serde(default)]
     pub files: Vec<FileRow>,
     #[serde(default)]
@@ -362,6 +368,23 @@ pub struct PhotoRow {
     #[serde(default)]
     pub caption: String,
     pub picture: Subject,
+}
+
+/// A mark on a picture, tied by what names a finding, a capacitor or a marking of the part.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct MarkRow {
+    #[serde(default)]
+    pub role: MarkUse,
+    pub at: Vec<[f32; 2]>,
+    pub finding: Option<String>,
+    pub capacitor: Option<String>,
+    pub marking: Option<String>,
+    pub length_mm: Option<f64>,
+    /// Of a patch, as it is in the drawing: "E8E4D9".
+    pub colour: Option<String>,
+    #[serde(default)]
+    pub note: String,
 }
 
 /// A file that goes with a part: its text stands here.

@@ -5,14 +5,18 @@ pub mod intake;
 pub mod machines;
 pub mod part_sheet;
 pub mod shelf;
+pub mod sorting;
 pub mod supplies;
 pub mod welcome;
 
 use egui::Ui;
 
-use super::outbox::{KeptFile, Outbox, View};
+use super::outbox::KeptFile;
+use super::outbox::{Outbox, View};
 use super::page::Page;
+use super::taking_in::Target;
 use super::viewer::Viewer;
+use crate::record::PartId;
 
 /// Every desk with what it keeps while another is on show.
 #[derive(Default)]
@@ -23,19 +27,55 @@ pub struct Desks {
     pub part_sheet: part_sheet::PartSheet,
     pub bench: bench::Bench,
     pub machines: machines::Machines,
+    pub sorting: sorting::Sorting,
     pub supplies: supplies::Supplies,
     pub viewer: Viewer,
 }
 
 impl Desks {
-    /// Hands files that were copied into the logbook to the page that asked for them.
+    /// Whose photographs are those that come in while a page is on show.
+    pub fn target(&self, page: Page) -> Target {
+        let part = match page {
+            Page::Part(part) => Some(Target::Work(page, part)),
+            Page::Bench => self.bench.part_in_view().map(|part| Target::Work(page, part)),
+            Page::Shelf => self.shelf.chosen_part().map(Target::Part),
+            Page::Machine(machine) => Some(Target::Machine(machine)),
+            Page::Photograph => self.viewer.subject(),
+            Page::Intake => Some(Target::Intake),
+            Page::Capacitors(part) => Some(Target::Part(part)),
+            Page::Welcome | Page::Machines | Page::Sorting | Page::Supplies => None,
+        };
+        part.unwrap_or(Target::Sorting)
+    }
+
+    /// Whether photographs, or any files, that come in on a page belong to a form that is open there: of a part on its
+    /// sheet or the Bench, or of a machine.
+    pub fn takes(&mut self, page: Page, part: Option<PartId>, are_photographs: bool) -> bool {
+        match page {
+            Page::Part(part) => self.part_sheet.takes_files(part, are_photographs),
+            Page::Bench => are_photographs && self.bench.form().is_some_and(|form| Some(form.part()) == part),
+            Page::Machine(machine) => self.machines.takes_files(machine),
+            _ => false,
+        }
+    }
+
+    /// Hands files that were copied into the logbook to the form that takes them.
     pub fn kept(&mut self, page: Page, files: Vec<KeptFile>) {
         match page {
             Page::Part(part) => self.part_sheet.kept(part, files),
-            Page::Bench => self.bench.kept(files),
+            Page::Bench => {
+                if let Some(form) = self.bench.form() {
+                    form.kept(files);
+                }
+            }
             Page::Machine(machine) => self.machines.kept(machine, files),
             _ => {}
         }
+    }
+
+    /// Whether a desk keeps a photograph of this content for a record that is still to be written.
+    pub fn holds(&mut self, content: &str) -> bool {
+        self.intake.holds(content) || self.sorting.holds(content)
     }
 
     /// Draws the page on show.
@@ -49,6 +89,13 @@ impl Desks {
             Page::Bench => self.bench.ui(ui, view, outbox),
             Page::Machines => self.machines.ui(ui, view, outbox),
             Page::Machine(machine) => self.machines.sheet_ui(ui, machine, view, outbox),
+            Page::Sorting => {
+                let logged = self.intake.half_typed();
+                if let Some(to_intake) = self.sorting.ui(ui, view, logged, outbox) {
+                    self.intake.bring(to_intake);
+                    outbox.go(Page::Intake);
+                }
+            }
             Page::Supplies => self.supplies.ui(ui, view, outbox),
             Page::Capacitors(part) => self.part_sheet.positions_ui(ui, part, view, outbox),
             Page::Photograph => self.viewer.ui(ui, view, outbox),

@@ -49,7 +49,8 @@ pub fn paint(
     let width = if is_held { 3.5 } else { 2.0 };
     if mark.role == MarkUse::Place && points.len() == 1 {
         pin(painter, tokens, *first, tied, colour, is_held);
-        label(painter, tokens, *first + vec2(PIN, -PIN), number, colour);
+        // Beside it, since pins of one row of capacitors stand close below each other.
+        label(painter, tokens, *first + vec2(2.0 * PIN, 0.0), number, colour);
         return;
     }
     let mut line = points.clone();

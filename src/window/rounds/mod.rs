@@ -13,8 +13,9 @@
 //! // Log capacitors.
 //! capacitors.ui(ui);
 //! change.put_all(capacitors.entries(&file, rules, today));
-//! // Photographs are looked at and copied away from the window's thread: wait while `photos.is_busy()`.
-//! photos.ui(ui, page, store, outbox);
+//! // Photographs are looked at and copied away from the window's thread, and come back by `photos.arrived`.
+//! photos.ui(ui, page, view, outbox);
+//! photos.hand_over(page, outbox);
 //! change.put_all(photos.entries(file.part.id, today));
 //! ```
 //!

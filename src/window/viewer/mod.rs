@@ -29,8 +29,9 @@ use crate::record::{Photo, PhotoId};
 use crate::text;
 use crate::window::command::Command;
 use crate::window::outbox::{Outbox, View};
-use crate::window::photographs::{Photograph, photo_text};
+use crate::window::photographs::{Photograph, Subject, photo_text};
 use crate::window::pictures::LARGE_PX;
+use crate::window::taking_in::Target;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{Edit, body, link_ui};
 
@@ -59,6 +60,8 @@ pub struct Viewer {
     layers: Layers,
     /// Whether the list of marks is beside the picture; as the photograph asks for until a person has chosen.
     shows_marks: Option<bool>,
+    /// Whether letters went to a field when last drawn: Escape takes the keys from it before anything is drawn.
+    was_typing: bool,
     /// Set when the picture is to take the keys.
     wants_keys: bool,
     /// Pixels of the screen for one of the picture, as last drawn.
@@ -81,6 +84,15 @@ impl Viewer {
         self.among = among;
         self.show(photo);
         self.wants_keys = true;
+    }
+
+    /// What the photograph on show is of.
+    pub fn subject(&self) -> Option<Target> {
+        Some(match &self.found.as_ref()?.photograph.of {
+            Subject::Part(file) => Target::Part(file.part.id),
+            Subject::Machine(file) => Target::Machine(file.machine.id),
+            Subject::Lot(file) => Target::Lot(file.lot.id),
+        })
     }
 
     /// Does something with the photograph on show.
@@ -144,7 +156,8 @@ impl Viewer {
             return;
         };
         // Escape that gives a fact back must not leave as well.
-        let takes_keys = !self.edit.is_editing() && !self.layers.marking.is_editing();
+        let is_editing = self.edit.is_editing() || self.layers.marking.is_editing();
+        let takes_keys = !is_editing && !std::mem::take(&mut self.was_typing);
         let edge = Frame::new().fill(ui.tokens().page).inner_margin(Margin::symmetric(16, 4));
         Panel::top("over the picture").show_separator_line(false).resizable(false).frame(edge).show(ui, |ui| {
             self.head_ui(ui, view, &photograph);
@@ -162,6 +175,7 @@ impl Viewer {
             });
         }
         CentralPanel::no_frame().show(ui, |ui| self.picture_ui(ui, view, &photograph, takes_keys, outbox));
+        self.was_typing = ui.ctx().text_edit_focused();
     }
 
     /// Whether the list of marks is beside the picture: where there are some and there is room, unless a person chose.

@@ -72,7 +72,7 @@ pub fn path_field_ui(ui: &mut Ui, label: &str, typed: &mut String, press: &str, 
 }
 
 /// A typed path with a leading `~` replaced by the home folder.
-fn expanded(path: &str) -> PathBuf {
+pub fn expanded(path: &str) -> PathBuf {
     match path.strip_prefix("~/").zip(directories::BaseDirs::new()) {
         Some((rest, folders)) => folders.home_dir().join(rest),
         None => PathBuf::from(path),

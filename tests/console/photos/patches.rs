@@ -1,11 +1,17 @@
 //! Colours taken off pictures: of drawn patches, in every turn, from the tiniest to all of it.
 
-use benchwright::photo::Picture;
-use benchwright::photo::measure::{MeasureError, Sampled, sample};
-use image::{DynamicImage, ImageBuffer, Luma, Rgb, RgbImage};
+use benchwright::photo::measure::{self, MeasureError, Sampled};
+use benchwright::photo::{Colours, Picture};
+use image::codecs::png::PngEncoder;
+use image::{DynamicImage, ExtendedColorType, ImageBuffer, ImageEncoder as _, Luma, Rgb, RgbImage};
+use moxcms::ColorProfile;
 
 use super::exif::Noted;
 use super::quarters::{BLUE, GREEN, RED, WHITE, quarters, seen};
+
+fn sample(picture: &DynamicImage, outline: &[[f32; 2]]) -> Result<Sampled, MeasureError> {
+    measure::sample(picture, &Colours::SRGB, outline)
+}
 
 fn square(left: f32, top: f32, side: f32) -> Vec<[f32; 2]> {
     vec![[left, top], [left + side, top], [left + side, top + side], [left, top + side]]
@@ -97,4 +103,33 @@ fn sixteen_bits_and_greys_are_read_as_they_are() {
     let sampled = sample(&DynamicImage::ImageLuma16(fine), &square(0.0, 0.0, 1.0)).unwrap();
     assert!((sampled.colour.red - 12_345.0 / 65_535.0).abs() < 1e-9);
     assert_eq!(sampled.colour.red, sampled.colour.blue);
+}
+
+/// A phone's picture in Display P3. What it means in sRGB is by colour-science 0.4.7 (RGB_to_RGB, both transfer
+/// functions applied); a picture without a profile is sRGB as it is.
+#[test]
+fn colours_are_those_that_the_embedded_profile_says() {
+    let profile = ColorProfile::new_display_p3().encode().unwrap();
+    for (written, meant) in [
+        ([0xD9, 0xD2, 0xBE], [218.520, 209.709, 187.727]),
+        ([0xB0, 0x60, 0x50], [188.427, 90.609, 75.019]),
+        ([0x80, 0x80, 0x80], [128.0; 3]),
+    ] {
+        let picture = RgbImage::from_pixel(16, 16, Rgb(written));
+        let packed = |profile: Option<&Vec<u8>>| {
+            let mut bytes = Vec::new();
+            let mut encoder = PngEncoder::new(&mut bytes);
+            if let Some(profile) = profile {
+                encoder.set_icc_profile(profile.clone()).unwrap();
+            }
+            encoder.write_image(&picture, 16, 16, ExtendedColorType::Rgb8).unwrap();
+            Picture::from_bytes("phone.png", bytes).unwrap()
+        };
+        let taken = |picture: Picture| {
+            bytes(measure::sample(&picture.decode().unwrap(), &Colours::of(&picture), &square(0.2, 0.2, 0.6)).unwrap())
+        };
+        let wide = taken(packed(Some(&profile)));
+        assert!(wide.iter().zip(meant).all(|(one, other)| (one - other).abs() < 0.1), "{wide:?} {meant:?}");
+        assert!(is_like(taken(packed(None)), Rgb(written), 1e-6));
+    }
 }

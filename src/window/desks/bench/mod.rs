@@ -12,11 +12,13 @@ use egui::Ui;
 
 use self::due::DueList;
 use self::outstanding::Outstanding;
+use self::panel::Beside;
 use self::tonight::TonightView;
 use self::weeks::Weeks;
-use crate::record::Word;
+use crate::record::{PartId, Word};
 use crate::text;
-use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::forms::WorkForm;
+use crate::window::outbox::{Outbox, View};
 use crate::window::theme::GRID;
 use crate::window::widgets::title_ui;
 
@@ -52,13 +54,27 @@ impl Default for Bench {
 }
 
 impl Bench {
-    /// Takes photographs that were copied into the logbook for the work on show.
-    pub fn kept(&mut self, files: Vec<KeptFile>) {
+    fn beside(&self) -> Option<&Beside> {
         match self.outlook {
-            Outlook::Outstanding => self.outstanding.kept(files),
-            Outlook::Tonight => self.tonight.kept(files),
-            Outlook::Weeks => self.weeks.kept(files),
-            Outlook::Due => {}
+            Outlook::Outstanding => Some(&self.outstanding.beside),
+            Outlook::Tonight => Some(&self.tonight.beside),
+            Outlook::Weeks => Some(&self.weeks.beside),
+            Outlook::Due => None,
+        }
+    }
+
+    /// The part of the piece of work on show.
+    pub fn part_in_view(&self) -> Option<PartId> {
+        self.beside()?.part()
+    }
+
+    /// The form that is open for the piece of work on show.
+    pub fn form(&mut self) -> Option<&mut WorkForm> {
+        match self.outlook {
+            Outlook::Outstanding => self.outstanding.beside.form(),
+            Outlook::Tonight => self.tonight.beside.form(),
+            Outlook::Weeks => self.weeks.beside.form(),
+            Outlook::Due => None,
         }
     }
 

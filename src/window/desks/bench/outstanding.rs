@@ -11,7 +11,7 @@ use crate::record::Word;
 use crate::text;
 use crate::window::background::Background;
 use crate::window::desks::machines::hours_text;
-use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{Table, TableAct, TableState, body, hold_ui, remark};
@@ -21,7 +21,7 @@ pub struct Outstanding {
     wanted: Wanted,
     order: Background<(u64, u64, Wanted), Order>,
     table: TableState,
-    beside: Beside,
+    pub beside: Beside,
 }
 
 impl Default for Outstanding {
@@ -39,11 +39,6 @@ impl Default for Outstanding {
 const AT_ONCE: usize = 2_000;
 
 impl Outstanding {
-    /// Takes photographs that were copied into the logbook for the work on show.
-    pub fn kept(&mut self, files: Vec<KeptFile>) {
-        self.beside.kept(files);
-    }
-
     /// Draws the view.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         let order = self.order(ui, view);

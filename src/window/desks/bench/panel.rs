@@ -7,7 +7,7 @@ use crate::record::{PartId, WorkState};
 use crate::text;
 use crate::window::forms::work::{begin, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
-use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::GRID;
 use crate::window::theme::marks::Mark;
@@ -67,9 +67,14 @@ impl Beside {
         self.chosen = None;
     }
 
-    /// Takes photographs that were copied into the logbook for the form.
-    pub fn kept(&mut self, files: Vec<KeptFile>) {
-        self.panel.kept(files);
+    /// The part of the piece that is looked at.
+    pub fn part(&self) -> Option<PartId> {
+        self.chosen.as_ref().map(|(part, _)| *part)
+    }
+
+    /// The form that is filled in for it.
+    pub fn form(&mut self) -> Option<&mut WorkForm> {
+        self.panel.form()
     }
 
     /// Draws the piece.
@@ -96,11 +101,9 @@ struct Panel {
 }
 
 impl Panel {
-    /// Takes photographs that were copied into the logbook for the form.
-    fn kept(&mut self, files: Vec<KeptFile>) {
-        if let Some(form) = &mut self.form {
-            form.kept(files);
-        }
+    /// The form that is filled in.
+    fn form(&mut self) -> Option<&mut WorkForm> {
+        self.form.as_mut()
     }
 
     /// Opens the form for how a task ended.

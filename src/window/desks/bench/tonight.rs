@@ -16,7 +16,7 @@ use crate::window::background::Background;
 use crate::window::desks::machines::hours_text;
 use crate::window::forms::work::begin;
 use crate::window::forms::{Ending, HoursField, heed_ui};
-use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::{Hours, MOST_TONIGHT_MINUTES};
 use crate::window::theme::{GRID, Themed};
@@ -31,7 +31,7 @@ const COLUMN: f32 = 200.0 * GRID;
 pub struct TonightView {
     hours: HoursField,
     plan: Background<(u64, u64, Evening), Plan>,
-    beside: Beside,
+    pub beside: Beside,
 }
 
 /// A plan with what it was made of.
@@ -57,11 +57,6 @@ impl Plan {
 }
 
 impl TonightView {
-    /// Takes photographs that were copied into the logbook for the work on show.
-    pub fn kept(&mut self, files: Vec<KeptFile>) {
-        self.beside.kept(files);
-    }
-
     /// Draws the view.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         let hours = view.settings.hours;

@@ -56,7 +56,7 @@ pub fn first_ui(
     // What comes and goes above a field stands in a frame of its own, so that the field keeps the keys.
     ui.vertical(|ui| tag_says_ui(ui, typed, says));
     ui.add_space(2.0 * GRID);
-    ui.vertical(|ui| typed.photos.ui(ui, Page::Intake, view.store, outbox));
+    ui.vertical(|ui| typed.photos.ui(ui, Page::Intake, view, outbox));
     ui.add_space(3.0 * GRID);
     if !of_late.is_empty() {
         ui.label(remark(ui, text!("Logged of late")));

@@ -5,6 +5,7 @@ use super::typed::{Step, next_tag};
 use super::{Intake, Stage, json};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
+use crate::window::taking_in::Target;
 
 impl Intake {
     /// Begins to log the part: what is wrong is said; else photographs are copied first.
@@ -34,10 +35,10 @@ impl Intake {
         match self.stage {
             Stage::Typing => {}
             Stage::Keeping => {
-                if self.typed.photos.is_busy() {
+                if self.typed.photos.has_wanted() || view.taking_in.is_under_way(Target::Intake) {
                     return;
                 }
-                let refused: Vec<&str> = self.typed.photos.refused().map(|(_, why)| why).collect();
+                let refused: Vec<&str> = self.typed.photos.refused().collect();
                 // What was told beside its path before is left out; what is news stops the part.
                 if refused.len() > self.told {
                     let why = refused.join("; ");
@@ -58,7 +59,7 @@ impl Intake {
                 if let Some(file) = view.logbook.part(part) {
                     let tag = file.part.tag.clone();
                     let next = next_tag(Some(&tag), |tag| view.logbook.part_tagged(tag).is_some());
-                    self.left_out = self.typed.photos.refused().map(|(_, why)| why.to_owned()).collect();
+                    self.left_out = self.typed.photos.refused().map(str::to_owned).collect();
                     let typed = self.typed.next(next, lot);
                     self.start(typed);
                     self.logged = Some((part, tag));

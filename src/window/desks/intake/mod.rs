@@ -14,9 +14,9 @@ mod strip;
 mod typed;
 mod what;
 
-use std::path::PathBuf;
 use std::sync::Arc;
 
+use chrono::NaiveDate;
 use egui::{Key, KeyboardShortcut, Modifiers, ScrollArea, Ui, UiBuilder, vec2};
 
 use self::first::Ready;
@@ -24,11 +24,13 @@ use self::records::{faults, records, said};
 use self::strip::StepSaid;
 use self::typed::{Step, Typed, next_tag};
 use crate::assess::PartAnswers;
+use crate::photo::{Failure, TakenIn};
 use crate::record::{Id, Kind, LotId, PartId, Word as _};
 use crate::text;
+use crate::window::desks::sorting::ToIntake;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
-use crate::window::rounds::{has_settings, new_uuid};
+use crate::window::rounds::{PhotosRound, has_settings, new_uuid};
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, press_ui, section_ui, title_ui};
 
@@ -93,12 +95,45 @@ pub struct Intake {
     logged: Option<(PartId, String)>,
     /// Why photographs were left out of it.
     left_out: Vec<String>,
+    /// Photographs that came in since the desk was drawn.
+    coming: PhotosRound,
+    /// The tag that was typed for them.
+    coming_tag: Option<String>,
 }
 
 impl Intake {
-    /// Takes the photographs that a dialog gave.
-    pub fn picked(&mut self, paths: Vec<PathBuf>) {
-        self.typed.photos.add(paths);
+    /// Takes photographs that came in for the part that is being logged, and those that could not, each with why.
+    pub fn arrived(&mut self, taken_in: &[TakenIn], failed: &[Failure], today: NaiveDate) {
+        self.coming.arrived(taken_in, failed, today);
+    }
+
+    /// Takes photographs that the logbook keeps already, for the part that is being logged or a new one.
+    pub fn bring(&mut self, to_intake: ToIntake) {
+        for (name, photo) in to_intake.photos {
+            self.coming.bring(name, photo);
+        }
+        self.coming_tag = to_intake.tag;
+    }
+
+    /// The tag of a part of which something was typed already.
+    pub fn half_typed(&self) -> Option<&str> {
+        let typed = self.offered.as_deref().unwrap_or(&self.typed);
+        let is_typed = self.offered.is_some() || (self.part.is_some() && json(typed) != self.fresh);
+        is_typed.then(|| typed.tag.trim())
+    }
+
+    /// Whether it keeps a photograph of this content.
+    pub fn holds(&self, content: &str) -> bool {
+        let offered = self.offered.iter().map(|typed| &typed.photos);
+        [&self.coming, &self.typed.photos].into_iter().chain(offered).any(|photos| photos.holds(content))
+    }
+
+    /// Puts what came in with what is typed.
+    fn take_coming(&mut self) {
+        self.typed.photos.append(std::mem::take(&mut self.coming));
+        if let Some(tag) = self.coming_tag.take() {
+            self.typed.tag = tag;
+        }
     }
 
     /// Draws the desk.
@@ -111,8 +146,7 @@ impl Intake {
             return;
         }
         self.arrive(ui.ctx());
-        self.typed.photos.take_drops(ui.ctx());
-        self.typed.photos.take_news(ui.ctx(), view.store);
+        self.take_coming();
         self.go_on(view, outbox);
         self.keys(ui, view);
         self.follow(view);
@@ -123,6 +157,7 @@ impl Intake {
         if self.follow(view) {
             ui.ctx().request_repaint();
         }
+        self.typed.photos.hand_over(Page::Intake, outbox);
         self.save(outbox);
     }
 
@@ -305,7 +340,7 @@ impl Intake {
             }
             Step::Survey => typed.survey.ui(ui, view.rules, kind),
             Step::Capacitors => typed.capacitors.ui(ui),
-            Step::Photos => typed.photos.ui(ui, Page::Intake, view.store, outbox),
+            Step::Photos => typed.photos.ui(ui, Page::Intake, view, outbox),
         }
         if typed.step != typed.step.moved(1) {
             ui.add_space(4.0 * GRID);

@@ -32,6 +32,11 @@ pub struct Machines {
 }
 
 impl Machines {
+    /// Whether files that come in belong to a form of a machine's sheet.
+    pub fn takes_files(&self, machine: MachineId) -> bool {
+        self.sheet.as_ref().is_some_and(|sheet| sheet.machine() == machine && sheet.takes_files())
+    }
+
     /// Takes files that were copied into the logbook for a machine's sheet.
     pub fn kept(&mut self, machine: MachineId, files: Vec<KeptFile>) {
         if let Some(sheet) = self.sheet.as_mut().filter(|sheet| sheet.machine() == machine) {

@@ -16,6 +16,7 @@ use crate::window::forms::{Faults, Faulty, Owner, ProofAct, ProofForm};
 use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::photographs::strip_ui;
+use crate::window::taking_in::Ways;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, first_ui, gate_strip_ui, link_ui, press_ui, remark, section_ui, strong};
 
@@ -30,17 +31,31 @@ pub struct Sheet {
     power_on: Option<PowerOnForm>,
     proof: Option<ProofForm>,
     faults: Faults,
+    ways: Ways,
 }
 
 impl Sheet {
     /// The sheet of a machine, nothing typed yet.
     pub fn new(machine: MachineId) -> Self {
-        Self { machine, brief: None, roles: Roles::default(), power_on: None, proof: None, faults: Faults::default() }
+        Self {
+            machine,
+            brief: None,
+            roles: Roles::default(),
+            power_on: None,
+            proof: None,
+            faults: Faults::default(),
+            ways: Ways::default(),
+        }
     }
 
     /// Whose sheet it is.
     pub fn machine(&self) -> MachineId {
         self.machine
+    }
+
+    /// Whether files that come in belong to the proof that is filled in.
+    pub fn takes_files(&self) -> bool {
+        self.proof.is_some()
     }
 
     /// Takes files that were copied into the logbook for the proof that is filled in.
@@ -73,10 +88,9 @@ impl Sheet {
                     way_ui(&mut columns[1], readiness, view, outbox);
                 });
             }
-            if !file.photos.is_empty() {
-                section_ui(ui, text!("Photographs"));
-                strip_ui(ui, view, &file.photos, outbox);
-            }
+            section_ui(ui, text!("Photographs"));
+            strip_ui(ui, view, &file.photos, outbox);
+            self.ways.ui(ui, Page::Machine(self.machine), view, outbox);
             section_ui(ui, text!("Parts, and when they were made"));
             self.roles.ui(ui, answers, view, outbox);
             self.proofs_ui(ui, answers, view, outbox);

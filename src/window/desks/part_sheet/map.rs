@@ -102,7 +102,7 @@ fn map_ui(ui: &mut Ui, about: &About<'_>, map: &PhotoFile, tied: &[Tied], outbox
         let name = text!("Map: {photograph}", photograph = photo_text(photo));
         WidgetInfo::labeled(egui::Role::Button, true, name)
     });
-    if response.on_hover_text(text!("Press to look at it closely")).clicked() {
+    if response.on_hover_text_at_pointer(text!("Press to look at it closely")).clicked() {
         look_closer(outbox);
     }
     if ui.is_rect_visible(area) {

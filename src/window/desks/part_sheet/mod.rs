@@ -36,16 +36,17 @@ use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
 
 pub use self::about::figure;
 pub use self::map::set_map;
+pub use self::papers::added as attached;
 pub use self::section::Section;
 pub use self::spot::Spot;
 
 use self::about::About;
 use crate::record::PartId;
 use crate::text;
-use crate::window::desktop::take_dropped;
 use crate::window::forms::{Faults, Faulty};
 use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
+use crate::window::taking_in::Ways;
 use crate::window::theme::GRID;
 use crate::window::widgets::{Edit, body, link_ui, section_ui};
 
@@ -63,8 +64,6 @@ pub struct PartSheet {
 /// One part's sheet.
 #[derive(Default)]
 struct Sheet {
-    /// Files that were copied into the logbook and are not on record yet.
-    arrived: Vec<KeptFile>,
     /// The spot that was asked for from elsewhere.
     spot: Option<Spot>,
     /// The section to be shown next.
@@ -88,7 +87,7 @@ struct Sheet {
     readings: readings::Readings,
     settings: settings::Settings,
     proofs: proofs::Proofs,
-    photographs: photographs::Photographs,
+    ways: Ways,
     papers: papers::Papers,
     custody: custody::CustodyList,
     faults: Faults,
@@ -96,9 +95,21 @@ struct Sheet {
 }
 
 impl PartSheet {
-    /// Takes files that were copied into the logbook for a part.
+    /// Whether photographs, or any files, that come in belong to a form of a part's sheet.
+    pub fn takes_files(&mut self, part: PartId, are_photographs: bool) -> bool {
+        self.sheets
+            .get_mut(&part)
+            .is_some_and(|sheet| sheet.proofs.form().is_some() || (are_photographs && sheet.work.form().is_some()))
+    }
+
+    /// Takes files that were copied into the logbook for the proof or the work that is filled in.
     pub fn kept(&mut self, part: PartId, files: Vec<KeptFile>) {
-        self.sheets.entry(part).or_default().arrived.extend(files);
+        let Some(sheet) = self.sheets.get_mut(&part) else { return };
+        if let Some(form) = sheet.proofs.form() {
+            form.kept(files);
+        } else if let Some(form) = sheet.work.form() {
+            form.kept(files);
+        }
     }
 
     /// Shows a spot of a part's sheet when that is next drawn.
@@ -123,8 +134,6 @@ impl PartSheet {
 
 impl Sheet {
     fn ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
-        self.take_arrived(about, outbox);
-        take_drops(ui, about, outbox);
         self.keys(ui);
         let beside = ui.available_width() >= LIST + 0.75 * COLUMN;
         // The page takes the turn of the wheel for itself.
@@ -266,7 +275,7 @@ impl Sheet {
                 self.settings.ui(ui, about, outbox);
             }
             Section::Proofs => self.proofs.ui(ui, about, outbox),
-            Section::Photographs => self.photographs.ui(ui, about, outbox),
+            Section::Photographs => photographs::photographs_ui(ui, about, &mut self.ways, outbox),
             Section::Papers => self.papers.ui(ui, about, &mut self.edit, outbox),
             Section::Custody => self.custody.ui(ui, about, outbox),
             Section::Faults => {
@@ -294,27 +303,4 @@ impl Sheet {
             self.jump = Some(*section);
         }
     }
-
-    /// Puts files on record that were copied into the logbook: with the proof or the work whose form is
-    /// filled in, else at once.
-    fn take_arrived(&mut self, about: &About<'_>, outbox: &mut Outbox) {
-        let arrived = std::mem::take(&mut self.arrived);
-        if let Some(form) = self.proofs.form().filter(|_| !arrived.is_empty()) {
-            form.kept(arrived);
-            return;
-        }
-        let (pictures, others): (Vec<_>, Vec<_>) = arrived.into_iter().partition(|file| file.photograph.is_some());
-        match self.work.form() {
-            Some(form) if !pictures.is_empty() => form.kept(pictures),
-            _ => outbox.change(photographs::added(about, &pictures)),
-        }
-        outbox.change(papers::added(about, &others));
-    }
-}
-
-/// Files dropped on the window: pictures become photographs, all others are attached.
-fn take_drops(ui: &Ui, about: &About<'_>, outbox: &mut Outbox) {
-    let (pictures, others) = take_dropped(ui.ctx()).into_iter().partition(|path| photographs::is_picture(path));
-    outbox.keep_files(about.page(), pictures, true);
-    outbox.keep_files(about.page(), others, false);
 }

@@ -1,10 +1,11 @@
 //! Other files that go with the part: firmware images, manual pages, receipts, logs.
 
+use chrono::NaiveDate;
 use egui::Ui;
 
 use super::about::{About, act_ui, day_text, put};
 use crate::counted;
-use crate::record::{Attachment, AttachmentId, AttachmentKind, Change, Moment, Word};
+use crate::record::{Attachment, AttachmentId, AttachmentKind, Change, Moment, Part, Word};
 use crate::store::Store;
 use crate::text;
 use crate::window::outbox::{Ask, KeptFile, Outbox};
@@ -20,20 +21,20 @@ pub struct Papers {
 }
 
 /// The attachments of files that were copied into the logbook.
-pub fn added(about: &About<'_>, files: &[KeptFile]) -> Change {
+pub fn added(part: &Part, today: NaiveDate, files: &[KeptFile]) -> Change {
     let name = counted!("Attach {count} file", "Attach {count} files", files.len());
-    let mut change = Change::new(format!("{name} ({})", about.tag()));
+    let mut change = Change::new(format!("{name} ({})", part.tag));
     for file in files {
         change.put(Attachment {
             id: Store::new_id(),
-            part: Some(about.part().id),
+            part: Some(part.id),
             machine: None,
             lot: None,
             kind: likely_kind(&file.file_name),
             content: file.content.clone(),
             file_name: file.file_name.clone(),
             bytes: file.bytes,
-            added: Moment::on(about.view.today),
+            added: Moment::on(today),
             note: String::new(),
             proof: None,
         });

@@ -35,6 +35,8 @@ pub struct Grid {
     at: usize,
     /// Set when it must come into view.
     follow: bool,
+    /// Whether the grid has the keys.
+    has_keys: bool,
 }
 
 const MOVES: [Key; 8] =
@@ -43,7 +45,12 @@ const MOVES: [Key; 8] =
 impl Grid {
     /// Goes to the first tile.
     pub fn show_top(&mut self) {
-        *self = Self { at: 0, follow: true };
+        *self = Self { at: 0, follow: true, ..*self };
+    }
+
+    /// The tile that the keys have chosen, while the grid has them.
+    pub fn chosen(&self) -> Option<usize> {
+        self.has_keys.then_some(self.at)
     }
 
     /// Draws the tiles into the room that is left; the tile that was opened.
@@ -61,7 +68,8 @@ impl Grid {
         let response = ui.interact(body, ui.scope_id().with("body"), Sense::focusable_noninteractive());
         response.widget_info(|| WidgetInfo::labeled(Role::List, true, name));
         let mut opened = None;
-        if response.has_focus() {
+        self.has_keys = response.has_focus();
+        if self.has_keys {
             let filter = EventFilter { horizontal_arrows: true, vertical_arrows: true, ..EventFilter::default() };
             ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
             opened = self.keys(ui, count, columns, body.height());

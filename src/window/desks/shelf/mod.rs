@@ -7,7 +7,7 @@ mod photographs;
 mod pictures;
 mod rows;
 
-use egui::{Align, Key, Layout, Modifiers, Ui, vec2};
+use egui::{Align, Id, Key, Layout, Modifiers, Ui, vec2};
 
 use self::filter::{Filter, filter_ui};
 use self::found::Found;
@@ -15,6 +15,7 @@ use self::grid::Grid;
 use self::photographs::Photographs;
 use self::pictures::PartTiles;
 use self::rows::{COLUMNS, PartRows, columns};
+use crate::record::PartId;
 use crate::window::forms::PlaceFacts;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
@@ -82,6 +83,19 @@ impl Shelf {
     pub fn search_photographs(&mut self) {
         self.shows = Shows::Photographs;
         self.wants_text = true;
+    }
+
+    /// The part that is chosen in the table or by the keys among the pictures.
+    pub fn chosen_part(&self) -> Option<PartId> {
+        let parts = self.found.parts();
+        match self.shows {
+            Shows::Table => {
+                let chosen = self.table.chosen?;
+                parts.iter().find(|part| Id::unique(part.id) == chosen).map(|part| part.id)
+            }
+            Shows::Pictures => parts.get(self.grid.chosen()?).map(|part| part.id),
+            Shows::Photographs => None,
+        }
     }
 
     /// Draws the desk.

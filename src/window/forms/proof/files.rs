@@ -3,7 +3,7 @@
 use egui::Ui;
 
 use super::Owner;
-use crate::record::{Attachment, AttachmentKind, Entry, MarkUse, Moment, Photo, PhotoMark, PhotoView, ProofId, When};
+use crate::record::{Attachment, AttachmentKind, Entry, MarkUse, Moment, Photo, PhotoMark, PhotoView, ProofId};
 use crate::store::Store;
 use crate::text;
 use crate::window::outbox::{Ask, KeptFile, Outbox};
@@ -80,7 +80,7 @@ impl Files {
                 width_px,
                 height_px,
                 added,
-                taken: When::Unknown,
+                taken: file.taken,
                 view: PhotoView::Detail,
                 caption: String::new(),
                 is_map: false,

@@ -98,7 +98,7 @@ impl WorkForm {
         self.part
     }
 
-    /// Takes photographs that were copied into the logbook for this form's page.
+    /// Takes photographs that came in while this form was open.
     pub fn kept(&mut self, files: Vec<KeptFile>) {
         self.photographs.extend(files.into_iter().filter(|file| file.photograph.is_some()));
     }
@@ -250,7 +250,7 @@ fn put_photograph(change: &mut Change, part: PartId, kept: &KeptFile, work: Opti
         width_px,
         height_px,
         added: Moment { on, sequence: 0 },
-        taken: When::Unknown,
+        taken: kept.taken,
         view: PhotoView::After,
         caption: String::new(),
         is_map: false,

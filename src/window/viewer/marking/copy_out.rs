@@ -13,10 +13,12 @@ impl Marking {
     /// Draws the way out, or the path that is being typed.
     pub(super) fn copy_out_ui(&mut self, ui: &mut Ui, photograph: &Photograph, outbox: &mut Outbox) {
         let photo = photograph.photo().id;
-        ui.add_space(2.0 * GRID);
         let Some(path) = &mut self.copy_to else {
-            if !photograph.file().marks.is_empty() && link_ui(ui, text!("Copy out with marks…")).clicked() {
-                self.copy_to = Some(String::new());
+            if !photograph.file().marks.is_empty() {
+                if link_ui(ui, text!("Copy out with marks…")).clicked() {
+                    self.copy_to = Some(String::new());
+                }
+                ui.add_space(GRID);
             }
             return;
         };
@@ -35,5 +37,6 @@ impl Marking {
         if ask || is_given_up {
             self.copy_to = None;
         }
+        ui.add_space(2.0 * GRID);
     }
 }

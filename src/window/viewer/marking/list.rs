@@ -18,6 +18,9 @@ use crate::window::photographs::Photograph;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{Fact, body, link_ui, press_ui, remark, small, strong};
 
+/// So far beyond what is seen lines are laid out, for the Tab key to go on to, points.
+const SIGHT: f32 = 50.0 * GRID;
+
 impl Marking {
     /// Draws the list.
     pub(super) fn list_ui(&mut self, ui: &mut Ui, photograph: &Photograph, view: &View<'_>, outbox: &mut Outbox) {
@@ -31,11 +34,20 @@ impl Marking {
             ui.label(remark(ui, measured.basis_said()));
         }
         let told = self.told(photograph, view);
+        // Of hundreds of lines only those are laid out that are in sight or next to it.
+        let sight = ui.clip_rect().expand(SIGHT);
         for (at, mark) in marks.iter().enumerate() {
+            let top = ui.cursor().top();
+            let known = self.heights.get(&mark.id).filter(|_| self.selected != Some(mark.id));
+            if let Some(height) = known.filter(|height| top > sight.bottom() || top + **height < sight.top()) {
+                ui.add_space(*height);
+                continue;
+            }
             let tied = told_of(&told, at, view, photograph, mark);
             ui.push_id(mark.id, |ui| {
                 self.line_ui(ui, photograph, view, (mark, &tied, at + 1), measured.as_deref(), outbox);
             });
+            self.heights.insert(mark.id, ui.cursor().top() - top);
         }
     }
 

@@ -11,6 +11,7 @@ mod record;
 mod write;
 
 use std::borrow::Cow;
+use std::collections::HashMap;
 use std::sync::Arc;
 
 use egui::{Pos2, Rect, Sense, Ui, Vec2, WidgetInfo};
@@ -56,6 +57,8 @@ pub struct Marking {
     /// Set when the line of the chosen mark is to come into sight.
     shows_line: bool,
     handles: Handles,
+    /// How high the lines of the list were, points.
+    heights: HashMap<PhotoMarkId, f32>,
     /// Marks on their way to the disk.
     pending: Vec<PhotoMark>,
     refusals: u32,
@@ -115,9 +118,9 @@ impl Marking {
         self.drawing.as_ref().map_or(Tool::Hand, |drawing| drawing.tool)
     }
 
-    /// Whether Escape gives a field back.
+    /// Whether Escape gives a fact back.
     pub fn is_editing(&self) -> bool {
-        self.edit.is_editing() || self.tying.is_some() || self.asks.is_some() || self.copy_to.is_some()
+        self.edit.is_editing()
     }
 
     fn select(&mut self, mark: Option<PhotoMarkId>) {
@@ -197,10 +200,12 @@ impl Marking {
             return;
         }
         let Some(at) = marks.iter().position(|mark| self.selected == Some(mark.id)) else { return };
-        // What is being moved is compared with what is on record.
-        let on_record = photograph.file().marks.iter().find(|mark| mark.id == marks[at].id).unwrap_or(&marks[at]);
-        if let Some(points) = self.handles.ui(ui, placed, on_record, at + 1) {
-            self.reshape(photograph, view, on_record, points, outbox);
+        // What is being moved is compared with what is on record, or on its way there.
+        let is_it = |mark: &&PhotoMark| mark.id == marks[at].id;
+        let known = self.pending.iter().find(is_it).or_else(|| photograph.file().marks.iter().find(is_it));
+        let known = known.unwrap_or(&marks[at]).clone();
+        if let Some(points) = self.handles.ui(ui, placed, &known, at + 1) {
+            self.reshape(photograph, view, &known, points, outbox);
         }
     }
 

@@ -108,8 +108,8 @@ impl Marking {
             });
             ui.add_space(2.0 * GRID);
             self.hint_ui(ui, photograph, view, outbox);
-            self.list_ui(ui, photograph, view, outbox);
             self.copy_out_ui(ui, photograph, outbox);
+            self.list_ui(ui, photograph, view, outbox);
         });
         taken
     }

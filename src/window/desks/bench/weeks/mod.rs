@@ -18,7 +18,7 @@ use crate::text;
 use crate::window::background::Background;
 use crate::window::desks::part_sheet::{Section, Spot};
 use crate::window::forms::HoursField;
-use crate::window::outbox::{KeptFile, Outbox, View};
+use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::{Hours, MOST_DELIVERY_DAYS, MOST_WEEK_MINUTES};
 use crate::window::theme::{GRID, Themed};
@@ -36,7 +36,7 @@ pub struct Weeks {
     only_longest: bool,
     plan: Background<(u64, u64, Wanted), Result<Plan, String>>,
     table: TableState,
-    beside: Beside,
+    pub beside: Beside,
     /// The machine that is looked at.
     machine: Option<MachineId>,
     panel: MachinePanel,
@@ -59,11 +59,6 @@ impl Default for Weeks {
 }
 
 impl Weeks {
-    /// Takes photographs that were copied into the logbook for the work on show.
-    pub fn kept(&mut self, files: Vec<KeptFile>) {
-        self.beside.kept(files);
-    }
-
     /// Draws the view.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         self.terms_ui(ui, view.settings.hours, outbox);
