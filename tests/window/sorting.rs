@@ -1,8 +1,9 @@
 //! Photographs that came in together: groups by time, given to parts, parted, joined, left out, and kept till sorted.
 
 use std::fs;
+use std::path::Path;
 
-use benchwright::record::{Change, Kind, Part};
+use benchwright::record::{Change, Kind, Part, Work, WorkState};
 use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::Key;
@@ -11,7 +12,8 @@ use egui_kittest::kittest::Queryable;
 
 use crate::desktop::drop_files;
 use crate::hand::{Hand, part};
-use crate::taking_in::{photos, says, taken};
+use crate::records;
+use crate::taking_in::{photos, says, taken, wait_to_say};
 
 const SIZE: [f32; 2] = [1280.0, 1400.0];
 const WHOSE: &str = "Whose are they? Tag or name of a part, a machine or a lot";
@@ -134,4 +136,46 @@ fn what_is_not_sorted_yet_survives_a_restart_and_goes_to_a_new_part_at_intake() 
     assert_eq!(logged.photos.len(), 3);
     assert_eq!(logged.photos[0].photo.taken.to_string(), "2026-03-01");
     assert!(says(&hand, "2 photographs wait to be sorted"));
+}
+
+#[test]
+fn what_goes_with_work_that_is_not_written_yet_stays_when_the_list_is_put_away() {
+    let (mut hand, [board, _]) = five();
+    let work = records::work(board.id, WorkState::Open, records::moment("2026-03-01"));
+    let mut change = Change::new("Add work");
+    change.put(Work { title: "Straighten the bracket".to_owned(), ..work });
+    hand.window.state().session().unwrap().store().send(change);
+    hand.give(Command::Go(Page::Bench));
+    hand.settle();
+    let row = hand.rows().into_iter().find(|row| row.contains("Straighten the bracket")).unwrap();
+    hand.window.get_by_label(&row).click();
+    hand.window.run();
+    hand.press("Done…");
+    let shown = hand.folder.path().join("phone/c.jpg");
+    drop_files(&mut hand, &[&shown]);
+    wait_to_say(&mut hand, "Goes with it: c.jpg");
+
+    hand.give(Command::Go(Page::Sorting));
+    for picture in ["c.jpg, 3 of 3", "a.jpg, 1 of 2"] {
+        hand.press(picture);
+        hand.press("Leave it out");
+    }
+    for tag in ["0042", "0043"] {
+        hand.fill(WHOSE, tag);
+        enter(&mut hand);
+    }
+    hand.press("Put the list away");
+    let photos = hand.folder.path().join("trial.logbook/photos");
+    let is_kept = |path: &Path| {
+        let bytes = fs::read(path).unwrap();
+        fs::read_dir(&photos).unwrap().any(|kept| fs::read(kept.unwrap().path()).unwrap() == bytes)
+    };
+    let patience = std::time::Instant::now();
+    while is_kept(&hand.folder.path().join("phone/a.jpg")) {
+        assert!(patience.elapsed().as_secs() < 20, "what nothing holds is forgotten");
+        std::thread::sleep(std::time::Duration::from_millis(5));
+    }
+    // Both would have been let go by the same hand.
+    std::thread::sleep(std::time::Duration::from_millis(200));
+    assert!(is_kept(&shown));
 }

@@ -75,7 +75,11 @@ impl Desks {
 
     /// Whether a desk keeps a photograph of this content for a record that is still to be written.
     pub fn holds(&mut self, content: &str) -> bool {
-        self.intake.holds(content) || self.sorting.holds(content)
+        self.intake.holds(content)
+            || self.sorting.holds(content)
+            || self.part_sheet.holds(content)
+            || self.bench.holds(content)
+            || self.machines.holds(content)
     }
 
     /// Draws the page on show.

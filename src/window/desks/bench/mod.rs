@@ -63,6 +63,15 @@ impl Bench {
         }
     }
 
+    /// Whether a form that is open in any view of the Bench keeps a photograph of this content.
+    pub fn holds(&mut self, content: &str) -> bool {
+        let Self { outstanding, tonight, weeks, .. } = self;
+        [outstanding.beside.form(), tonight.beside.form(), weeks.beside.form()]
+            .into_iter()
+            .flatten()
+            .any(|form| form.holds(content))
+    }
+
     /// The part of the piece of work on show.
     pub fn part_in_view(&self) -> Option<PartId> {
         self.beside()?.part()

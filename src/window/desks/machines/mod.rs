@@ -37,6 +37,11 @@ impl Machines {
         self.sheet.as_ref().is_some_and(|sheet| sheet.machine() == machine && sheet.takes_files())
     }
 
+    /// Whether a form that is open on a machine's sheet keeps a file of this content.
+    pub fn holds(&self, content: &str) -> bool {
+        self.sheet.as_ref().is_some_and(|sheet| sheet.holds(content))
+    }
+
     /// Takes files that were copied into the logbook for a machine's sheet.
     pub fn kept(&mut self, machine: MachineId, files: Vec<KeptFile>) {
         if let Some(sheet) = self.sheet.as_mut().filter(|sheet| sheet.machine() == machine) {

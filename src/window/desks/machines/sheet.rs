@@ -58,6 +58,11 @@ impl Sheet {
         self.proof.is_some()
     }
 
+    /// Whether a file of this content goes with the proof that is filled in.
+    pub fn holds(&self, content: &str) -> bool {
+        self.proof.as_ref().is_some_and(|form| form.holds(content))
+    }
+
     /// Takes files that were copied into the logbook for the proof that is filled in.
     pub fn kept(&mut self, files: Vec<KeptFile>) {
         if let Some(form) = &mut self.proof {

@@ -112,6 +112,14 @@ impl PartSheet {
         }
     }
 
+    /// Whether a form that is open on any sheet keeps a file of this content.
+    pub fn holds(&mut self, content: &str) -> bool {
+        self.sheets.values_mut().any(|sheet| {
+            sheet.proofs.form().is_some_and(|form| form.holds(content))
+                || sheet.work.form().is_some_and(|form| form.holds(content))
+        })
+    }
+
     /// Shows a spot of a part's sheet when that is next drawn.
     pub fn show(&mut self, part: PartId, spot: Spot) {
         self.sheets.entry(part).or_default().spot = Some(spot);

@@ -24,6 +24,11 @@ impl Files {
         self.kept.extend(files);
     }
 
+    /// Whether a file of this content goes with the run.
+    pub fn holds(&self, content: &str) -> bool {
+        self.kept.iter().any(|file| file.content == content)
+    }
+
     /// Draws the fields, and what goes with the run so far.
     pub fn ui(&mut self, ui: &mut Ui, page: Page, outbox: &mut Outbox) {
         let mut ask = false;

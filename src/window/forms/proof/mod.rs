@@ -89,6 +89,11 @@ impl ProofForm {
         self.files.kept(files);
     }
 
+    /// Whether a file of this content goes with the run.
+    pub fn holds(&self, content: &str) -> bool {
+        self.files.holds(content)
+    }
+
     /// Draws the form for a part or a machine.
     pub fn ui(&mut self, ui: &mut Ui, owner: Owner, view: &View<'_>, outbox: &mut Outbox) -> Option<ProofAct> {
         let mut act = None;

@@ -103,6 +103,11 @@ impl WorkForm {
         self.photographs.extend(files.into_iter().filter(|file| file.photograph.is_some()));
     }
 
+    /// Whether a photograph of this content goes with it.
+    pub fn holds(&self, content: &str) -> bool {
+        self.photographs.iter().any(|file| file.content == content)
+    }
+
     /// Draws the form. `page` is where it stands: photographs come back to that page, and from there by
     /// [`WorkForm::kept`].
     pub fn ui(
