@@ -23,6 +23,7 @@ mod proving;
 #[path = "../console/photos/quarters.rs"]
 mod quarters;
 mod reach;
+mod recap;
 #[path = "../support/records.rs"]
 mod records;
 mod rounds;
