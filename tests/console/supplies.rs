@@ -49,7 +49,7 @@ fn supplies_tell_what_is_reserved_and_what_to_buy_for_what() {
     let held = list(&answer, "stock").iter().find(|one| one["reserved"].as_f64().unwrap() > 0.0).unwrap();
     assert_eq!(held["for"][0]["kit"], "Second half of 0071");
     assert_eq!(list(&answer, "kits")[0]["state"], "ordered");
-    let low = list(&answer, "to_buy").iter().find(|one| one["what"] == "Isopropyl alcohol").unwrap();
+    let low = list(&answer, "to_buy").iter().find(|one| one["what"] == "Alcohol 90 % or more").unwrap();
     // 150 ml are there, 500 ml should be.
     assert_eq!(low["amount"], 350.0);
     let lacks =
