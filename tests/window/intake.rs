@@ -1,8 +1,11 @@
 //! Intake, driven as by a hand: by keyboard through the fast lane, and the whole round.
 
+use std::sync::Arc;
+
 use benchwright::record::{
     CapacitorState, Change, Design, Given, Hold, Kind, Lot, Originality, PartFile, PhotoView, Severity, Side, When,
 };
+use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::accesskit::Role;
 use egui::{Key, Modifiers};
@@ -293,6 +296,35 @@ fn a_known_design_and_lot_are_chosen_by_a_few_letters() {
     let logged = file(&hand, "0001").part;
     assert_eq!((logged.kind, logged.design, logged.lot), (Kind::SoundCard, Some(design_id), Some(lot_id)));
     assert_eq!(logged.originality, Originality::Unstated);
+}
+
+#[test]
+fn a_design_learns_the_positions_of_each_example_that_is_logged() {
+    let design = records::design(Kind::SoundCard, "Larkspur", "Chord 16");
+    let id = design.id;
+    let mut change = Change::new("Start");
+    change.put(design);
+    let mut hand = on_intake(change);
+    let known = |hand: &Hand| -> Vec<String> {
+        let design = Arc::clone(hand.window.state().session().unwrap().logbook.design(id).unwrap());
+        design.capacitors.iter().map(|one| one.designator.clone()).collect()
+    };
+    for (tag, typed, all) in [
+        ("0001", "C1–C2 10 µF 25 V, bulged", vec!["C1", "C2"]),
+        ("0002", "C2–C3 10 µF 25 V, sound", vec!["C1", "C2", "C3"]),
+    ] {
+        step(&mut hand, "What it is");
+        hand.fill("A design that you have already", "cho");
+        hand.window.key_press(Key::Enter);
+        hand.window.run();
+        step(&mut hand, "Capacitors");
+        hand.fill("Capacitors in plain words", typed);
+        hand.window.key_press(Key::Enter);
+        hand.window.run();
+        log(&mut hand, tag);
+        assert_eq!(known(&hand), all, "what is named twice is kept once");
+        hand.give(Command::Go(Page::Intake));
+    }
 }
 
 #[test]

@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use super::typed::{From, NewDesign, Step, Typed, cents};
+use crate::assess::positions::grown_by;
 use crate::record::{
     Change, Design, DesignConnector, DesignFile, Entry, Id, Kind, Lot, LotId, Part, PartFile, PartId, When, Word as _,
 };
@@ -148,8 +149,11 @@ pub fn records(typed: &Typed, view: &View<'_>, id: PartId) -> Records {
 impl Records {
     /// All of it under one name.
     pub fn change(self) -> Change {
-        let mut change = Change::new(text!("Log part {tag}", tag = self.file.part.tag));
-        change.put_all(self.before).put_all(self.entries);
+        let Self { before, entries, file, design, .. } = self;
+        let mut change = Change::new(text!("Log part {tag}", tag = file.part.tag));
+        // What the design did not know of its positions yet.
+        let more = design.map(|design| grown_by(&entries, &design, &mut new_uuid));
+        change.put_all(before).put_all(entries).put_all(more.unwrap_or_default());
         change
     }
 }
