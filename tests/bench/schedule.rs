@@ -17,7 +17,7 @@ use benchwright::store::invent;
 
 const ROUNDS: usize = 15;
 /// Enough that machines ask for 5,000 pieces of work and proofs.
-const PARTS: u32 = 14_000;
+const PARTS: u32 = 46_000;
 const SCHEDULE_MS: f64 = 50.0;
 const EVENING_MS: f64 = 1_000.0;
 
