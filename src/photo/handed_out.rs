@@ -4,13 +4,14 @@ use image::codecs::png::PngEncoder;
 use image::{DynamicImage, ImageEncoder as _};
 
 use super::jpeg::{self, Piece};
+use super::profile;
 use super::{Format, Picture, PictureError};
 
 /// A copy without metadata: its bytes, and how its file ends.
 ///
 /// A JPEG keeps its coded picture as it is, with colour profile and, where it is turned, an Exif segment that holds the
 /// orientation alone. Anything else, and a JPEG with something between its pieces, is decoded, turned and written anew
-/// as PNG. Takes long.
+/// as PNG, under the profile it had. Takes long.
 pub fn copy(picture: &Picture) -> Result<(Vec<u8>, &'static str), PictureError> {
     if picture.format() == Format::Jpeg
         && let Some(bytes) = strip_jpeg(picture)
@@ -19,7 +20,11 @@ pub fn copy(picture: &Picture) -> Result<(Vec<u8>, &'static str), PictureError> 
     }
     let image = plain(picture.decode()?);
     let mut bytes = Vec::new();
-    let encoder = PngEncoder::new(&mut bytes);
+    let mut encoder = PngEncoder::new(&mut bytes);
+    if let Some(profile) = profile::embedded(picture) {
+        // PNG has a place for any profile.
+        let _ = encoder.set_icc_profile(profile);
+    }
     encoder
         .write_image(image.as_bytes(), image.width(), image.height(), image.color().into())
         .map_err(|error| PictureError::Damaged { name: picture.name().to_owned(), reason: error.to_string() })?;

@@ -11,6 +11,7 @@ use image::{DynamicImage, ImageFormat, ImageReader, Rgb, RgbImage, RgbaImage};
 use jpeg_decoder::PixelFormat;
 use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 
+use super::profile::Colours;
 use super::read::guarded;
 use super::{Format, Picture, PictureError};
 
@@ -20,22 +21,23 @@ pub const SIDES_PX: [u32; 3] = [256, 640, 1600];
 /// How strongly kept copies are packed, 1–100.
 const QUALITY: u8 = 82;
 
-/// A copy that fits in a square of `side_px`, turned as the camera says, never enlarged.
+/// A copy that fits in a square of `side_px`, turned as the camera says, in sRGB, never enlarged.
 pub fn shrink(picture: &Picture, side_px: u32) -> Result<RgbaImage, PictureError> {
     let [small] = shrink_each(picture, [side_px])?;
     Ok(DynamicImage::ImageRgb8(small).into_rgba8())
 }
 
-/// Copies that fit in squares of these sides, all from one decoding, turned as the camera says, never enlarged.
+/// Copies that fit in squares of these sides, all from one decoding, turned as the camera says, in sRGB, never enlarged.
 pub fn shrink_each<const N: usize>(picture: &Picture, sides_px: [u32; N]) -> Result<[RgbImage; N], PictureError> {
     let largest = sides_px.into_iter().max().unwrap_or(1);
+    let colours = Colours::of(picture);
     // Pixels come as stored, and are turned when they are few.
     let (image, orientation) = match scaled(picture, largest) {
         Some(image) => (image, picture.orientation()),
         None => (on_paper(picture.decode()?), image::metadata::Orientation::NoTransforms),
     };
     Ok(sides_px.map(|side_px| {
-        let mut small = DynamicImage::ImageRgb8(fitted(&image, side_px));
+        let mut small = DynamicImage::ImageRgb8(colours.shown(fitted(&image, side_px)));
         small.apply_orientation(orientation);
         small.into_rgb8()
     }))

@@ -2,6 +2,7 @@
 
 use image::{Rgb, RgbImage};
 
+use super::profile::Colours;
 use super::thumbnail::on_paper;
 use super::{Picture, PictureError};
 
@@ -41,9 +42,9 @@ impl Tile {
     }
 }
 
-/// The whole picture without transparency, turned as the camera says. Takes long.
+/// The whole picture without transparency, turned as the camera says, in sRGB. Takes long.
 pub fn decoded(picture: &Picture) -> Result<RgbImage, PictureError> {
-    picture.decode().map(on_paper)
+    Ok(Colours::of(picture).shown(on_paper(picture.decode()?)))
 }
 
 /// Cuts a tile out, with its rim; the picture's outermost pixels are repeated where it ends. `None` outside.

@@ -1,7 +1,9 @@
 //! Copies that are handed out: the same picture, and nothing of what the camera noted but how it is turned.
 
 use benchwright::photo::{Picture, handed_out};
-use image::ImageFormat;
+use image::codecs::png::{PngDecoder, PngEncoder};
+use image::{ExtendedColorType, ImageDecoder as _, ImageEncoder as _, ImageFormat};
+use moxcms::ColorProfile;
 
 use super::exif::{Noted, PLACE, ascii};
 use super::quarters::{assert_turned, packed};
@@ -79,4 +81,17 @@ fn anything_else_is_written_anew_upright() {
         let again = Picture::from_bytes("copy.png", copy).unwrap().decode().unwrap();
         assert_eq!(again.into_rgb8(), picture.decode().unwrap().into_rgb8(), "{format:?}");
     }
+}
+
+/// Its values mean nothing without the profile that they were written under.
+#[test]
+fn a_picture_written_anew_keeps_its_colour_profile() {
+    let profile = ColorProfile::new_display_p3().encode().unwrap();
+    let mut bytes = Vec::new();
+    let mut encoder = PngEncoder::new(&mut bytes);
+    encoder.set_icc_profile(profile.clone()).unwrap();
+    encoder.write_image(&[0xB0, 0x60, 0x50], 1, 1, ExtendedColorType::Rgb8).unwrap();
+    let (copy, _) = handed_out::copy(&Picture::from_bytes("phone.png", bytes).unwrap()).unwrap();
+    let mut copy = PngDecoder::new(std::io::Cursor::new(copy)).unwrap();
+    assert_eq!(copy.icc_profile().unwrap(), Some(profile));
 }

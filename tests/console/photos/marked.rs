@@ -8,7 +8,9 @@ use benchwright::record::{
 };
 use benchwright::store::{FileSource, Store};
 use chrono::NaiveDate;
-use image::{DynamicImage, ImageFormat, Rgb, RgbImage};
+use image::codecs::png::PngEncoder;
+use image::{DynamicImage, ExtendedColorType, ImageEncoder as _, ImageFormat, Rgb, RgbImage};
+use moxcms::ColorProfile;
 use serde_json::Value;
 
 use super::exif::{Noted, PLACE, ascii};
@@ -257,4 +259,26 @@ fn a_photograph_that_is_not_there_is_named() {
     assert!(reason(&["photos", &path, "marks", "0099"]).contains("0099"));
     let output = crate::benchwright(&["photos", &path, "copy", "0042", "out", "--marked", "tiff"]);
     assert_eq!(output.status.code(), Some(2));
+}
+
+/// A phone's picture in Display P3 keeps its colours on a copy that says nothing of profiles: B06050 there is
+/// (188.427, 90.609, 75.019) in sRGB. Source: colour-science 0.4.7, RGB_to_RGB.
+#[test]
+fn a_marked_copy_shows_the_colours_that_the_profile_says() {
+    let folder = tempfile::tempdir().unwrap();
+    let (store, part) = logbook(folder.path());
+    let mut bytes = Vec::new();
+    let mut encoder = PngEncoder::new(&mut bytes);
+    encoder.set_icc_profile(ColorProfile::new_display_p3().encode().unwrap()).unwrap();
+    let flat = RgbImage::from_pixel(60, 40, Rgb([0xB0, 0x60, 0x50]));
+    encoder.write_image(&flat, 60, 40, ExtendedColorType::Rgb8).unwrap();
+    let photo = photo(&store, part, &bytes, (60, 40), When::Unknown);
+    put(&store, vec![mark(&photo, MarkUse::Surface, square(0.6, 0.6, 0.2, 0.2))]);
+    let path = closed(store);
+    let out = folder.path().join("out");
+    let answer = json(&["photos", &path, "copy", "0042", out.to_str().unwrap(), "--marked", "png"]);
+    let copy = image::open(answer["copied"][0]["file"].as_str().unwrap()).unwrap().into_rgb8();
+    let corner = copy.get_pixel(3, 3).0;
+    let meant = [188.427, 90.609, 75.019];
+    assert!(corner.iter().zip(meant).all(|(one, other)| (f64::from(*one) - other).abs() <= 1.0), "{corner:?}");
 }

@@ -1,7 +1,8 @@
 //! Colours taken off pictures: of drawn patches, in every turn, from the tiniest to all of it.
 
 use benchwright::photo::measure::{self, MeasureError, Sampled};
-use benchwright::photo::{Colours, Picture};
+use benchwright::photo::thumbnail::shrink_each;
+use benchwright::photo::{Colours, Picture, tiles};
 use image::codecs::png::PngEncoder;
 use image::{DynamicImage, ExtendedColorType, ImageBuffer, ImageEncoder as _, Luma, Rgb, RgbImage};
 use moxcms::ColorProfile;
@@ -128,6 +129,14 @@ fn colours_are_those_that_the_embedded_profile_says() {
         let taken = |picture: Picture| {
             bytes(measure::sample(&picture.decode().unwrap(), &Colours::of(&picture), &square(0.2, 0.2, 0.6)).unwrap())
         };
+        let shown = |copy: &[u8]| {
+            copy.chunks_exact(3)
+                .all(|pixel| pixel.iter().zip(meant).all(|(one, other)| (f64::from(*one) - other).abs() <= 1.0))
+        };
+        let whole = tiles::decoded(&packed(Some(&profile))).unwrap();
+        let [small] = shrink_each(&packed(Some(&profile)), [8]).unwrap();
+        assert!(shown(&whole) && shown(&small), "{:?} {:?} {meant:?}", whole.get_pixel(0, 0), small.get_pixel(0, 0));
+        assert_eq!(tiles::decoded(&packed(None)).unwrap(), picture, "nothing is done to what is sRGB");
         let wide = taken(packed(Some(&profile)));
         assert!(wide.iter().zip(meant).all(|(one, other)| (one - other).abs() < 0.1), "{wide:?} {meant:?}");
         assert!(is_like(taken(packed(None)), Rgb(written), 1e-6));
