@@ -144,7 +144,9 @@ fn what_goes_with_work_that_is_not_written_yet_stays_when_the_list_is_put_away()
     let work = records::work(board.id, WorkState::Open, records::moment("2026-03-01"));
     let mut change = Change::new("Add work");
     change.put(Work { title: "Straighten the bracket".to_owned(), ..work });
+    let revision = hand.window.state().session().unwrap().logbook.revision;
     hand.window.state().session().unwrap().store().send(change);
+    hand.wait("the work", |app| app.session().unwrap().logbook.revision > revision);
     hand.give(Command::Go(Page::Bench));
     hand.settle();
     let row = hand.rows().into_iter().find(|row| row.contains("Straighten the bracket")).unwrap();
