@@ -277,7 +277,7 @@ impl Answers {
         let direct = file.parts();
         let mut placed: Vec<Placed> = Vec::with_capacity(direct.len());
         for (part, role, is_fitted) in &direct {
-            let answers = self.part(*part).map(|answers| &**answers);
+            let answers = self.part(*part);
             if let Some(inner) = placed.iter_mut().find(|known| known.part == *part) {
                 *inner = Placed { part: *part, role: *role, is_fitted: *is_fitted, is_inside: false, answers };
                 continue;
@@ -285,7 +285,7 @@ impl Answers {
             placed.push(Placed { part: *part, role: *role, is_fitted: *is_fitted, is_inside: false, answers });
             for inner in self.inside(*part) {
                 if placed.iter().all(|known| known.part != inner) {
-                    let answers = self.part(inner).map(|answers| &**answers);
+                    let answers = self.part(inner);
                     placed.push(Placed { part: inner, role: None, is_fitted: *is_fitted, is_inside: true, answers });
                 }
             }

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::fit::{self, Because};
 use super::making::TrueTo;
 use super::outstanding::Job;
 use super::proofs::Standing;
@@ -32,6 +33,10 @@ pub enum Reason {
     NeedUnmet { part: PartId, connector: Box<str>, missing: u32, is_certain: bool },
     /// The part's design, or its connectors, are not known.
     ConnectorsUnknown { part: PartId },
+    /// What else of fit holds, is not known, or is worth knowing.
+    Fit(Because),
+    /// So many figures are missing by which the rest of fit would be judged.
+    FiguresMissing { machine: MachineId, figures: u32 },
     /// Made outside the machine's window, or by its design's years only, or nobody knows when. Holds only where it is
     /// apart from the window and not openly a modern replacement.
     Window { part: PartId, true_to: TrueTo, is_modern: bool },
@@ -73,7 +78,15 @@ impl Reason {
     pub fn weight(&self) -> Weight {
         match self {
             Self::Window { true_to: TrueTo::Apart { .. }, is_modern: false, .. } => Weight::Holds,
-            Self::Window { .. } | Self::RoleCrowded { .. } | Self::PlannedElsewhere { .. } => Weight::Remark,
+            Self::Window { .. }
+            | Self::RoleCrowded { .. }
+            | Self::PlannedElsewhere { .. }
+            | Self::FiguresMissing { .. } => Weight::Remark,
+            Self::Fit(because) => match because.verdict() {
+                fit::Verdict::No => Weight::Holds,
+                fit::Verdict::NotKnown => Weight::NotKnown,
+                fit::Verdict::Caveat | fit::Verdict::Fits => Weight::Remark,
+            },
             Self::NeedUnmet { is_certain, .. } if !is_certain => Weight::NotKnown,
             Self::PartProof { standing, .. } | Self::MachineProof { standing, .. } if *standing != Standing::Failed => {
                 Weight::NotKnown
@@ -106,7 +119,9 @@ impl Reason {
             | Self::PartProof { part, .. }
             | Self::PaperMissing { part, .. } => Some(*part),
             Self::FaultOpen { part, .. } => *part,
-            Self::RoleEmpty { .. }
+            Self::Fit(because) => because.part(),
+            Self::FiguresMissing { .. }
+            | Self::RoleEmpty { .. }
             | Self::RoleCrowded { .. }
             | Self::MachineProof { .. }
             | Self::NothingPlaced { .. }
@@ -166,6 +181,12 @@ impl Reason {
                 }
             }
             Self::ConnectorsUnknown { .. } => text!("What {part} plugs into is not known.", part = named),
+            Self::Fit(because) => because.sentence(logbook, rules),
+            Self::FiguresMissing { figures, .. } => counted!(
+                "{count} figure is missing by which fit would be judged further.",
+                "{count} figures are missing by which fit would be judged further.",
+                *figures as usize
+            ),
             Self::Window { true_to, .. } => {
                 text!("{part} and the window: {true_to}.", part = named, true_to = true_to.said())
             }

@@ -90,6 +90,10 @@ pub struct Connector {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Connectors {
     by_id: BTreeMap<String, Connector>,
+    /// Places in the order of ids, for those that hold many parts against each other.
+    places: HashMap<String, u16>,
+    /// For each place as an offer, a bit for each that it takes.
+    takes: Vec<Vec<u64>>,
 }
 
 /// The shipped table.
@@ -173,12 +177,35 @@ impl Connectors {
             };
             return Err(TableError::at(file, text, *offset, reason));
         }
-        Ok(Self { by_id })
+        Ok(Self::of(by_id))
+    }
+
+    fn of(by_id: BTreeMap<String, Connector>) -> Self {
+        let places: HashMap<String, u16> = by_id.keys().cloned().zip(0..).collect();
+        let takes = by_id.values().map(|row| {
+            let mut bits = vec![0; by_id.len().div_ceil(64)];
+            for place in row.accepts.iter().chain([&row.id]).filter_map(|id| places.get(id)) {
+                bits[usize::from(place / 64)] |= 1 << (place % 64);
+            }
+            bits
+        });
+        Self { takes: takes.collect(), places, by_id }
     }
 
     /// The connector with this id.
     pub fn get(&self, id: &str) -> Option<&Connector> {
         self.by_id.get(id)
+    }
+
+    /// Its place in the order of ids: a short name while this table lasts. `None` for what the table does not know.
+    pub fn place(&self, id: &str) -> Option<u16> {
+        self.places.get(id).copied()
+    }
+
+    /// [`Connectors::accepts`] by places.
+    pub fn takes(&self, offer: u16, need: u16) -> bool {
+        let bits = self.takes.get(usize::from(offer)).and_then(|bits| bits.get(usize::from(need / 64)));
+        bits.is_some_and(|bits| bits >> (need % 64) & 1 == 1)
     }
 
     /// What people call it; the id itself when the table does not know it.

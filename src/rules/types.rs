@@ -129,6 +129,9 @@ pub struct FindingRule {
     /// Warning shown with the finding; may be empty.
     #[serde(default)]
     pub caution: String,
+    /// Whether it leaves a connector that can still be used, with the eye in place of the key.
+    #[serde(default)]
+    pub by_eye: bool,
 }
 
 /// A piece of work that findings call for.

@@ -6,6 +6,8 @@ mod capacitor_phrases;
 mod catalogue;
 #[path = "../support/chance.rs"]
 mod chance;
+#[path = "../support/fitting.rs"]
+mod fitting;
 mod floors;
 mod lives;
 mod pasted_tables;

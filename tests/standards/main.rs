@@ -19,9 +19,14 @@ mod corrosion;
 mod critical_path;
 mod date_codes;
 mod drives;
+mod fit;
+#[path = "../support/fitting.rs"]
+mod fitting;
 mod fuzz;
 mod joint_dates;
 mod marked;
 mod measuring;
 mod pictures;
+#[path = "../support/records.rs"]
+mod records;
 mod supply;

@@ -63,6 +63,40 @@ fn a_figure_of_the_design_is_given_with_its_unit_and_refused_beside_its_field() 
 }
 
 #[test]
+fn a_board_is_given_every_clock_that_it_can_be_set_to() {
+    let design = design(Kind::Mainboard);
+    let mut board = part("0042", Kind::Mainboard, "");
+    board.design = Some(design.id);
+    let mut change = Change::new("Log a board");
+    change.put(design.clone());
+    let mut hand = sheet(&board, change);
+    hand.press("Change the design…");
+    hand.press("Bus clock: –");
+    replace(&mut hand, "Bus clock", "66.667; 100 MHz;112");
+    key(&mut hand, Key::Enter);
+    let values = |hand: &Hand| -> Vec<f64> {
+        let mut values: Vec<f64> = figures(hand, design.id).into_iter().map(|(_, value, _)| value).collect();
+        values.sort_by(f64::total_cmp);
+        values
+    };
+    assert_eq!(values(&hand), [66.667, 100.0, 112.0]);
+    // One fewer takes one out, in one change that one undo brings back.
+    let told = "Bus clock: 66.667; 100; 112 MHz";
+    hand.press(told);
+    replace(&mut hand, "Bus clock", "66.667; 100");
+    key(&mut hand, Key::Enter);
+    assert_eq!(values(&hand), [66.667, 100.0]);
+    press(&mut hand, "Undo: Change “Bus clock” of Veltrane VB-100");
+    assert_eq!(values(&hand), [66.667, 100.0, 112.0]);
+    // What a board has once is asked once.
+    hand.press("Most memory it takes: –");
+    replace(&mut hand, "Most memory it takes", "32; 64");
+    key(&mut hand, Key::Enter);
+    assert!(says(&hand, "“32; 64” is more than one figure"));
+    assert_eq!(values(&hand).len(), 3);
+}
+
+#[test]
 fn connectors_of_the_design_are_found_by_letters_and_counted() {
     let design = design(Kind::Mainboard);
     let mut board = part("0042", Kind::Mainboard, "");

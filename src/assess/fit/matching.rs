@@ -1,55 +1,112 @@
 //! Which needs find an offer: a largest matching, since counting is not enough where one offer takes several kinds.
 
+/// Beyond this many of one connector none is told apart any more: no machine comes near it.
+const MOST: u32 = 64;
+
 /// Something offered or needed a number of times by one of several parts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Item<'a> {
+pub struct Item {
     /// The part's place in the list of parts.
-    pub part: usize,
-    pub connector: &'a str,
+    pub part: u16,
+    /// The connector's number.
+    pub connector: u16,
     pub count: u32,
 }
 
-/// How many of each need stay unmet when as many as possible are met; earlier needs are met before later ones where
-/// both cannot be. `accepts(offer, need)` says whether one takes the other; no part plugs into itself.
-pub fn unmet(needs: &[Item], offers: &[Item], accepts: impl Fn(&str, &str) -> bool) -> Vec<u32> {
-    let takes: Vec<Vec<usize>> = needs
-        .iter()
-        .map(|need| {
-            let fits = |offer: &Item| offer.part != need.part && accepts(offer.connector, need.connector);
-            (0..offers.len()).filter(|at| fits(&offers[*at])).collect()
-        })
-        .collect();
-    // For each offer, the needs that hold its places.
-    let mut held: Vec<Vec<usize>> = vec![Vec::new(); offers.len()];
-    let mut missing = vec![0; needs.len()];
-    for (at, need) in needs.iter().enumerate() {
-        for _ in 0..need.count {
-            let mut tried = vec![false; offers.len()];
-            if !place(at, &takes, offers, &mut held, &mut tried) {
-                missing[at] += 1;
-            }
-        }
-    }
-    missing
+/// One connector of a need in one of an offer, by their places in the lists.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Seat {
+    pub need: u16,
+    pub offer: u16,
 }
 
-/// Finds one place for a need, moving others to their other offers where that frees one.
-fn place(need: usize, takes: &[Vec<usize>], offers: &[Item], held: &mut [Vec<usize>], tried: &mut [bool]) -> bool {
-    for offer in takes[need].iter().copied() {
-        if std::mem::replace(&mut tried[offer], true) {
-            continue;
+/// Who sits where, and how many of each need stay unmet.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Seating {
+    pub seats: Vec<Seat>,
+    pub unmet: Vec<u32>,
+}
+
+impl Seating {
+    pub fn unmet_in_all(&self) -> u32 {
+        self.unmet.iter().sum()
+    }
+}
+
+/// Seats as many as possible; earlier needs are met before later ones where both cannot be, and each rather by its own
+/// kind. `takes(offer, need)` says whether one takes the other; no part plugs into itself.
+pub fn seat(needs: &[Item], offers: &[Item], takes: impl Fn(&Item, &Item) -> bool) -> Seating {
+    let mut search = Search {
+        choices: Vec::with_capacity(needs.len() * 2),
+        ranges: Vec::with_capacity(needs.len()),
+        free: offers.iter().map(|offer| offer.count.min(MOST)).collect(),
+        seats: Vec::with_capacity(needs.len()),
+        tried: vec![0; offers.len()],
+        turn: 0,
+    };
+    for need in needs {
+        let from = search.choices.len();
+        for of_its_kind in [true, false] {
+            search.choices.extend((0..offers.len()).filter_map(|at| {
+                let offer = &offers[at];
+                let fits =
+                    (offer.connector == need.connector) == of_its_kind && offer.part != need.part && takes(offer, need);
+                fits.then_some(at as u16)
+            }));
         }
-        if held[offer].len() < offers[offer].count as usize {
-            held[offer].push(need);
-            return true;
-        }
-        for slot in 0..held[offer].len() {
-            let other = held[offer][slot];
-            if place(other, takes, offers, held, tried) {
-                held[offer][slot] = need;
-                return true;
+        search.ranges.push((from, search.choices.len()));
+    }
+    let mut unmet = Vec::with_capacity(needs.len());
+    for (at, need) in needs.iter().enumerate() {
+        let wanted = need.count.min(MOST);
+        let met = (0..wanted).take_while(|_| search.add(at as u16)).count() as u32;
+        // What is beyond the most that is told apart finds a place where all before it did.
+        unmet.push(if met == wanted { 0 } else { need.count - met });
+    }
+    Seating { seats: search.seats, unmet }
+}
+
+struct Search {
+    /// Offers that take each need, one need after the other.
+    choices: Vec<u16>,
+    ranges: Vec<(usize, usize)>,
+    free: Vec<u32>,
+    seats: Vec<Seat>,
+    /// The turn in which an offer was last tried.
+    tried: Vec<u32>,
+    turn: u32,
+}
+
+impl Search {
+    fn add(&mut self, need: u16) -> bool {
+        self.turn += 1;
+        let Some(offer) = self.place(need) else { return false };
+        self.seats.push(Seat { need, offer });
+        true
+    }
+
+    /// Finds one place for a need, moving others to their other offers where that frees one.
+    fn place(&mut self, need: u16) -> Option<u16> {
+        let (from, to) = self.ranges[usize::from(need)];
+        for at in from..to {
+            let offer = self.choices[at];
+            if std::mem::replace(&mut self.tried[usize::from(offer)], self.turn) == self.turn {
+                continue;
+            }
+            if self.free[usize::from(offer)] > 0 {
+                self.free[usize::from(offer)] -= 1;
+                return Some(offer);
+            }
+            for seat in 0..self.seats.len() {
+                if self.seats[seat].offer != offer {
+                    continue;
+                }
+                if let Some(other) = self.place(self.seats[seat].need) {
+                    self.seats[seat].offer = other;
+                    return Some(offer);
+                }
             }
         }
+        None
     }
-    false
 }

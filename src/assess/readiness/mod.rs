@@ -98,12 +98,13 @@ pub(super) fn of_machine(
     today: NaiveDate,
 ) -> Readiness {
     let machine = file.machine.id;
-    let parts: Vec<&PartAnswers> = placed.iter().filter_map(|placed| placed.answers).collect();
+    let parts: Vec<&PartAnswers> =
+        placed.iter().filter_map(|placed| placed.answers).map(|answers| &**answers).collect();
     let files: Vec<&PartFile> = parts.iter().map(|part| &*part.file).collect();
 
     let roles = fit::roles(file, placed);
     let mut fitting = work_reasons(&parts, |hold| hold <= Hold::Fitting);
-    fitting.extend(fit::part_reasons(file, placed, uses, &rules.connectors));
+    fitting.extend(fit::part_reasons(file, placed, &roles, uses, rules));
     let mut own = Vec::new();
     if placed.is_empty() {
         own.push(Reason::NothingPlaced { machine });

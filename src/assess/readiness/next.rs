@@ -4,9 +4,10 @@ use std::sync::Arc;
 
 use super::{Gate, GateAnswer, GateState};
 use crate::assess::answers::PartAnswers;
+use crate::assess::fit;
 use crate::assess::outstanding::{Job, Task};
 use crate::assess::reason::{Reason, finding_name, machine_name, part_name, role_name};
-use crate::record::{FaultCaseId, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word};
+use crate::record::{FaultCaseId, Figure, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word};
 use crate::rules::{Paper, ProofRule, Rules};
 use crate::text;
 
@@ -36,6 +37,11 @@ pub enum Next {
     /// Say what the part is, and what its design plugs into.
     Identify {
         part: PartId,
+    },
+    /// Tell a figure of the part's design.
+    TellFigure {
+        part: PartId,
+        figure: Figure,
     },
     /// Put another part in its place, or change the brief.
     Exchange {
@@ -143,6 +149,11 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::FittedElsewhere { part, .. } | Reason::Away { part, .. } => Next::Fetch { part: *part },
         Reason::NeedUnmet { part, connector, .. } => Next::FindConnector { part: *part, connector: connector.clone() },
         Reason::ConnectorsUnknown { part } => Next::Identify { part: *part },
+        Reason::Fit(because) => match (because.missing(), because.part()) {
+            (Some((part, figure)), _) => Next::TellFigure { part, figure },
+            (None, Some(part)) if because.verdict() == fit::Verdict::No => Next::Exchange { part },
+            _ => return None,
+        },
         Reason::Work { part, task, job, .. } => Next::Wait { part: *part, task: *task, job: job.clone() },
         Reason::Undecided { part, finding } => Next::Decide { part: *part, finding: *finding },
         Reason::KeptApart { part } => Next::Release { part: *part },
@@ -156,6 +167,7 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::NothingPlaced { .. }
         | Reason::SupplyMissing { .. }
         | Reason::RoleCrowded { .. }
+        | Reason::FiguresMissing { .. }
         | Reason::PlannedElsewhere { .. } => return None,
     })
 }
@@ -168,6 +180,7 @@ impl Next {
             | Self::Wait { part, .. }
             | Self::Survey { part }
             | Self::Identify { part }
+            | Self::TellFigure { part, .. }
             | Self::Exchange { part }
             | Self::FindConnector { part, .. }
             | Self::Fetch { part }
@@ -189,6 +202,7 @@ impl Next {
             Self::FillRole { .. } => "fill_role",
             Self::Survey { .. } => "survey",
             Self::Identify { .. } => "identify",
+            Self::TellFigure { .. } => "tell_figure",
             Self::Exchange { .. } => "exchange",
             Self::FindConnector { .. } => "find_connector",
             Self::Fetch { .. } => "fetch",
@@ -216,6 +230,9 @@ impl Next {
             }
             Self::Survey { .. } => text!("Survey {part}", part = named),
             Self::Identify { .. } => text!("Say what {part} is and what it plugs into", part = named),
+            Self::TellFigure { figure, .. } => {
+                text!("Tell of {part}: {figure}", part = named, figure = figure.label().to_lowercase())
+            }
             Self::Exchange { .. } => text!("Put another part in the place of {part}", part = named),
             Self::FindConnector { connector, .. } => {
                 text!("Find a free {connector} for {part}", part = named, connector = rules.connectors.label(connector))

@@ -1,8 +1,9 @@
-//! Invented designs: makers, models, years, connectors.
+//! Invented designs: makers, models, years, connectors, figures.
 
 use super::super::authoring::key;
 use super::chance::Chance;
-use crate::record::{Change, Design, DesignConnector, DesignFigure, DesignId, Kind, Side, When};
+use super::figures::figures;
+use crate::record::{Change, Design, DesignConnector, DesignFigure, DesignId, Kind, Side, When, Word};
 
 /// A design that parts are made of.
 pub struct Invented {
@@ -218,9 +219,8 @@ fn design(kind: Kind, age: usize, number: u32, chance: &mut Chance, change: &mut
             change.put(DesignConnector { id: key(&mut || chance.id()), design: id, side, connector, count, note });
         }
     }
-    for figure in ["current_5v_a", "current_12v_a"] {
-        let value = f64::from(chance.between(1, 30)) / 10.0;
-        let (figure, source) = (figure.to_owned(), "label".to_owned());
+    for (figure, value) in figures(kind, age, chance) {
+        let (figure, source) = (figure.name().to_owned(), "label".to_owned());
         change.put(DesignFigure { id: key(&mut || chance.id()), design: id, figure, value, source });
     }
     Invented { id, kind, age, first_year, last_year, maker }

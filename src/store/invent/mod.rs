@@ -2,6 +2,7 @@
 
 mod chance;
 mod design;
+mod figures;
 mod machine;
 mod part;
 mod photograph;

@@ -111,12 +111,29 @@ pub struct DesignRow {
     #[serde(default)]
     pub needs: BTreeMap<String, u32>,
     #[serde(default)]
-    pub figures: BTreeMap<String, f64>,
+    pub figures: BTreeMap<String, Figures>,
     #[serde(default)]
     pub note: String,
     /// What its parts look like, where they say nothing themselves.
     #[serde(default)]
     pub picture: Option<Subject>,
+}
+
+/// A figure, or every one that can be set.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(untagged)]
+pub enum Figures {
+    One(f64),
+    Several(Vec<f64>),
+}
+
+impl Figures {
+    pub fn values(&self) -> &[f64] {
+        match self {
+            Self::One(value) => std::slice::from_ref(value),
+            Self::Several(values) => values,
+        }
+    }
 }
 
 /// One part, or several of a kind that differ only by their tags.

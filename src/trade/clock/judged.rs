@@ -62,11 +62,43 @@ impl Reach {
     }
 }
 
+/// The clocks that are judged.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Clock {
+    Core,
+    Bus,
+    Cache,
+    Memory,
+    Vlb,
+    Pci,
+    Agp,
+    Isa,
+}
+
+impl Clock {
+    /// In words.
+    pub fn said(self) -> &'static str {
+        match self {
+            Self::Core => text!("core"),
+            Self::Bus => text!("bus"),
+            Self::Cache => text!("cache"),
+            Self::Memory => text!("memory"),
+            Self::Vlb => text!("VL-Bus"),
+            Self::Pci => text!("PCI"),
+            Self::Agp => text!("AGP"),
+            Self::Isa => text!("ISA"),
+        }
+    }
+}
+
 /// One clock judged.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct ClockVerdict {
+    /// Which clock.
+    #[serde(skip)]
+    pub which: Clock,
     /// Which clock, in words.
-    pub clock: String,
+    pub clock: &'static str,
     /// What it runs at, in MHz.
     pub mhz: f64,
     /// What is specified, in MHz.
@@ -81,26 +113,36 @@ pub struct ClockVerdict {
 
 /// Judges every clock that has a specification: the part's own, and the buses' standards.
 pub fn judge(clocks: &Clocks, specified: &Specified) -> Vec<ClockVerdict> {
+    each(clocks, specified).collect()
+}
+
+/// How far the clock that is farthest beyond its specification reaches, with the per cent; negative when all are
+/// below, `None` when none is specified.
+pub(super) fn worst(clocks: &Clocks, specified: &Specified) -> (Reach, Option<f64>) {
+    let percent = each(clocks, specified).map(|verdict| verdict.beyond_percent).reduce(f64::max);
+    (percent.map_or(Reach::Within, Reach::of_percent), percent)
+}
+
+fn each(clocks: &Clocks, specified: &Specified) -> impl Iterator<Item = ClockVerdict> {
     const PRINTED: Source = Source::practice("as printed on the part or in its manual");
     const VLB: Source = Source::published("Wikipedia (no), VESA Local Bus: 33 MHz, 40 used, 50 out of specification");
     const PCI: Source = Source::published("PCI local bus specification 2.1: 33.33 MHz");
     const AGP: Source = Source::published("AGP interface specification: 66.67 MHz");
     const ISA: Source = Source::published("PC Guide, ISA bus: 8.33 MHz standard");
     let rows = [
-        (text!("core"), Some(clocks.core_mhz), specified.core_mhz, PRINTED),
-        (text!("bus"), Some(clocks.bus_mhz), specified.bus_mhz, PRINTED),
-        (text!("cache"), clocks.cache_mhz, specified.cache_mhz, PRINTED),
-        (text!("memory"), Some(clocks.bus_mhz), specified.memory_mhz, PRINTED),
-        (text!("VL-Bus"), clocks.vlb_mhz, Some(VLB_MHZ), VLB),
-        (text!("PCI"), clocks.pci_mhz, Some(PCI_MHZ), PCI),
-        (text!("AGP"), clocks.agp_mhz, Some(AGP_MHZ), AGP),
-        (text!("ISA"), clocks.isa_mhz, Some(ISA_MHZ), ISA),
+        (Clock::Core, Some(clocks.core_mhz), specified.core_mhz, PRINTED),
+        (Clock::Bus, Some(clocks.bus_mhz), specified.bus_mhz, PRINTED),
+        (Clock::Cache, clocks.cache_mhz, specified.cache_mhz, PRINTED),
+        (Clock::Memory, Some(clocks.bus_mhz), specified.memory_mhz, PRINTED),
+        (Clock::Vlb, clocks.vlb_mhz, Some(VLB_MHZ), VLB),
+        (Clock::Pci, clocks.pci_mhz, Some(PCI_MHZ), PCI),
+        (Clock::Agp, clocks.agp_mhz, Some(AGP_MHZ), AGP),
+        (Clock::Isa, clocks.isa_mhz, Some(ISA_MHZ), ISA),
     ];
-    let judged = |(clock, mhz, specified_mhz, source): (&str, Option<f64>, Option<f64>, Source)| {
+    rows.into_iter().filter_map(|(which, mhz, specified_mhz, source)| {
         let (mhz, specified_mhz) = (mhz?, specified_mhz?);
         let beyond_percent = 100.0 * (mhz / specified_mhz - 1.0);
         let reach = Reach::of_percent(beyond_percent);
-        Some(ClockVerdict { clock: clock.to_owned(), mhz, specified_mhz, beyond_percent, reach, source })
-    };
-    rows.into_iter().filter_map(judged).collect()
+        Some(ClockVerdict { which, clock: which.said(), mhz, specified_mhz, beyond_percent, reach, source })
+    })
 }

@@ -4,9 +4,9 @@ mod judged;
 mod ratio;
 mod table;
 
-pub use judged::{ClockVerdict, Reach, Specified, judge};
+pub use judged::{Clock, ClockVerdict, Reach, Specified, judge};
 pub use ratio::Ratio;
-pub use table::{Board, Processor, Row, table};
+pub use table::{Board, Processor, Row, best, table};
 
 use serde::{Deserialize, Serialize};
 

@@ -1,8 +1,10 @@
 //! Every setting that a board and a processor allow together, marked by risk.
 
+use std::cmp::Ordering;
+
 use serde::{Deserialize, Serialize};
 
-use super::judged::{ClockVerdict, Reach, Specified, judge};
+use super::judged::{ClockVerdict, Reach, Specified, judge, worst};
 use super::{Clocks, Ratio, Settings, clocks, usual_agp, usual_pci};
 
 /// What a board can be set to. Clocks are real ones, see [`super::real_mhz`].
@@ -64,25 +66,69 @@ pub struct Row {
 /// both know, or the one side's where the other lists none. Empty when one of them has no clock or multiplier at
 /// all. `memory_mhz` is the slowest module's clock.
 pub fn table(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> Vec<Row> {
-    let multipliers = shared_multipliers(&board.multipliers, &processor.multipliers);
+    let specified = specified(board, processor, memory_mhz);
+    let mut rows = Vec::new();
+    each_setting(board, processor, |settings| rows.push(row(settings, &specified)));
+    rows.sort_by(|one, other| order(&Rank::of(one), &Rank::of(other)));
+    rows
+}
+
+/// The first row of [`table`] alone, without making the others.
+pub fn best(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> Option<Row> {
+    let specified = specified(board, processor, memory_mhz);
+    let mut best: Option<(Rank, Settings)> = None;
+    each_setting(board, processor, |settings| {
+        let clocks = clocks(&settings);
+        let (reach, worst_percent) = worst(&clocks, &specified);
+        let rank = Rank { reach, core_mhz: clocks.core_mhz, worst_percent };
+        if best.as_ref().is_none_or(|(known, _)| order(&rank, known).is_lt()) {
+            best = Some((rank, settings));
+        }
+    });
+    best.map(|(_, settings)| row(settings, &specified))
+}
+
+/// What settings are put in order by.
+struct Rank {
+    reach: Reach,
+    core_mhz: f64,
+    worst_percent: Option<f64>,
+}
+
+impl Rank {
+    fn of(row: &Row) -> Self {
+        Self { reach: row.reach, core_mhz: row.clocks.core_mhz, worst_percent: row.worst_percent }
+    }
+}
+
+fn order(one: &Rank, other: &Rank) -> Ordering {
+    let within = |rank: &Rank| rank.worst_percent.unwrap_or(0.0).max(0.0);
+    let faster = other.core_mhz.total_cmp(&one.core_mhz);
+    one.reach.cmp(&other.reach).then(faster).then(within(one).total_cmp(&within(other)))
+}
+
+fn specified(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> Specified {
     let lower = |one: Option<f64>, other: Option<f64>| match (one, other) {
         (Some(one), Some(other)) => Some(one.min(other)),
         (one, other) => one.or(other),
     };
-    let specified = Specified {
+    Specified {
         core_mhz: processor.core_mhz,
         bus_mhz: lower(board.specified_bus_mhz, processor.bus_mhz),
         cache_mhz: processor.cache_mhz,
         memory_mhz,
-    };
-    let mut rows = Vec::new();
+    }
+}
+
+fn each_setting(board: &Board, processor: &Processor, mut take: impl FnMut(Settings)) {
+    let multipliers = shared_multipliers(&board.multipliers, &processor.multipliers);
     for bus_mhz in board.buses_mhz.iter().copied().filter(|mhz| mhz.is_finite() && *mhz > 0.0) {
         let pcis = choices(board.has_pci, &board.pci, usual_pci(bus_mhz));
         let agps = choices(board.has_agp, &board.agp, usual_agp(bus_mhz).or(Some(Ratio { times: 1, by: 2 })));
         for &multiplier in &multipliers {
             for &pci in &pcis {
                 for &agp in &agps {
-                    let settings = Settings {
+                    take(Settings {
                         bus_mhz,
                         multiplier,
                         vlb: board.has_vlb,
@@ -90,26 +136,17 @@ pub fn table(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> V
                         agp,
                         isa: board.isa,
                         cache: processor.cache,
-                    };
-                    rows.push(row(settings, &specified));
+                    });
                 }
             }
         }
     }
-    let faster = |one: &Row, other: &Row| other.clocks.core_mhz.total_cmp(&one.clocks.core_mhz);
-    rows.sort_by(|one, other| {
-        let within = |row: &Row| row.worst_percent.unwrap_or(0.0).max(0.0);
-        one.reach.cmp(&other.reach).then(faster(one, other)).then(within(one).total_cmp(&within(other)))
-    });
-    rows
 }
 
 fn row(settings: Settings, specified: &Specified) -> Row {
     let clocks = clocks(&settings);
-    let verdicts = judge(&clocks, specified);
-    let reach = verdicts.iter().map(|verdict| verdict.reach).max().unwrap_or(Reach::Within);
-    let worst_percent = verdicts.iter().map(|verdict| verdict.beyond_percent).reduce(f64::max);
-    Row { settings, clocks, verdicts, reach, worst_percent }
+    let (reach, worst_percent) = worst(&clocks, specified);
+    Row { settings, clocks, verdicts: judge(&clocks, specified), reach, worst_percent }
 }
 
 fn choices(present: bool, offered: &[Ratio], usual: Option<Ratio>) -> Vec<Option<Ratio>> {

@@ -1,17 +1,18 @@
 //! Whether parts fit: matching of connectors, roles, windows.
 
-use benchwright::assess::fit::matching::{Item, unmet};
+use benchwright::assess::fit::matching::{Item, seat};
 use benchwright::assess::{Answers, Gate, GateState, Reason};
 use benchwright::record::*;
 
 use super::support::*;
 
-fn item(part: usize, connector: &'static str, count: u32) -> Item<'static> {
-    Item { part, connector, count }
+fn item(part: u16, connector: &str, count: u32) -> Item {
+    Item { part, connector: rules().connectors.place(connector).unwrap(), count }
 }
 
-fn takes(offer: &str, need: &str) -> bool {
-    rules().connectors.accepts(offer, need)
+fn unmet(needs: &[Item], offers: &[Item]) -> Vec<u32> {
+    let table = rules().connectors;
+    seat(needs, offers, |offer, need| table.takes(offer.connector, need.connector)).unmet
 }
 
 #[test]
@@ -20,31 +21,44 @@ fn an_8_bit_card_leaves_the_16_bit_slot_to_the_card_that_needs_it() {
     // only 16-bit slot.
     let offers = [item(0, "isa-16", 1), item(0, "isa-8", 1)];
     let needs = [item(1, "isa-8", 1), item(2, "isa-16", 1)];
-    assert_eq!(unmet(&needs, &offers, takes), [0, 0]);
+    assert_eq!(unmet(&needs, &offers), [0, 0]);
     // Two 16-bit cards: one is left over, and the counts alone (two slots, two cards) would have said that it fits.
     let needs = [item(1, "isa-16", 1), item(2, "isa-16", 1)];
-    assert_eq!(unmet(&needs, &offers, takes), [0, 1]);
+    assert_eq!(unmet(&needs, &offers), [0, 1]);
+}
+
+#[test]
+fn a_pair_of_slots_with_one_bracket_takes_one_card_of_either_bus() {
+    let offers = [item(0, "pci-5v", 1), item(0, "isa-16", 1), item(0, "isa-16-or-pci", 1)];
+    let cards = |kinds: &[&str]| -> Vec<Item> {
+        kinds.iter().zip(1..).map(|(connector, part)| item(part, connector, 1)).collect()
+    };
+    assert_eq!(unmet(&cards(&["pci-5v", "pci-universal", "isa-16"]), &offers), [0, 0, 0]);
+    assert_eq!(unmet(&cards(&["pci-5v", "isa-8", "isa-16"]), &offers), [0, 0, 0]);
+    // Each bus has a slot for each of its two cards, but the third bracket is one.
+    assert_eq!(unmet(&cards(&["pci-5v", "pci-5v", "isa-16", "isa-16"]), &offers), [0, 0, 0, 1]);
 }
 
 #[test]
 fn a_chain_of_moves_makes_room() {
-    let accepts =
-        |offer: &str, need: &str| matches!((offer, need), ("abc", "a" | "b" | "c") | ("bc", "b" | "c") | ("c", "c"));
-    let offers = [item(0, "abc", 1), item(0, "bc", 1), item(0, "c", 1)];
-    let needs = [item(1, "c", 1), item(2, "b", 1), item(3, "a", 1)];
-    assert_eq!(unmet(&needs, &offers, accepts), [0, 0, 0]);
+    let accepts = |offer: &Item, need: &Item| offer.connector <= need.connector;
+    let plain = |part, connector| Item { part, connector, count: 1 };
+    let offers = [plain(0, 1), plain(0, 2), plain(0, 3)];
+    let needs = [plain(1, 3), plain(2, 2), plain(3, 1)];
+    assert_eq!(seat(&needs, &offers, accepts).unmet, [0, 0, 0]);
 }
 
 #[test]
 fn counts_are_kept_and_no_part_plugs_into_itself() {
-    let same = |offer: &str, need: &str| offer == need;
-    assert_eq!(unmet(&[item(1, "x", 3)], &[item(0, "x", 2)], same), [1]);
+    assert_eq!(unmet(&[item(1, "isa-8", 3)], &[item(0, "isa-8", 2)]), [1]);
     // An adapter needs one and offers another of the same.
-    let (needs, offers) = ([item(0, "x", 1)], [item(0, "x", 1)]);
-    assert_eq!(unmet(&needs, &offers, same), [1]);
-    let needs = [item(0, "x", 1), item(2, "x", 1)];
-    let offers = [item(0, "x", 1), item(1, "x", 1)];
-    assert_eq!(unmet(&needs, &offers, same), [0, 0], "the card has to take the adapter's offer");
+    assert_eq!(unmet(&[item(0, "isa-8", 1)], &[item(0, "isa-8", 1)]), [1]);
+    let needs = [item(0, "isa-8", 1), item(2, "isa-8", 1)];
+    let offers = [item(0, "isa-8", 1), item(1, "isa-8", 1)];
+    assert_eq!(unmet(&needs, &offers), [0, 0], "the card has to take the adapter's offer");
+    // A slip of the keyboard in a count neither hangs nor overflows.
+    assert_eq!(unmet(&[item(1, "isa-8", u32::MAX)], &[item(0, "isa-8", 2)]), [u32::MAX - 2]);
+    assert_eq!(unmet(&[item(1, "isa-8", u32::MAX)], &[item(0, "isa-8", u32::MAX)]), [0]);
 }
 
 fn board() -> (PartFile, DesignFile) {

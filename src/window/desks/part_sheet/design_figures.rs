@@ -2,92 +2,110 @@
 
 use egui::Ui;
 
-use super::about::{figure, put};
 use crate::record::{Change, DesignFigure, DesignFile, Figure, Word, figure_unit};
 use crate::store::Store;
 use crate::text;
+use crate::window::forms::figures;
 use crate::window::outbox::Outbox;
 use crate::window::widgets::{Edit, Fact, remark, row_ui};
+
+/// A figure of a design, with its rows: several where a board can be set to several.
+struct Told<'f> {
+    file: &'f DesignFile,
+    name: &'f str,
+    label: &'f str,
+    rows: Vec<&'f DesignFigure>,
+    may_repeat: bool,
+}
 
 /// Draws the figures that are told or asked of the design's kind.
 pub fn figures_ui(ui: &mut Ui, file: &DesignFile, edit: &mut Edit, outbox: &mut Outbox) {
     let asked = Figure::asked_of(file.design.kind);
-    let further = file.figures.iter().filter(|row| asked.iter().all(|figure| figure.name() != row.figure));
-    let names: Vec<&str> =
-        asked.iter().map(|figure| figure.name()).chain(further.map(|row| row.figure.as_str())).collect();
+    let mut names: Vec<&str> = asked.iter().map(|figure| figure.name()).collect();
+    for row in &file.figures {
+        if !names.contains(&row.figure.as_str()) {
+            names.push(&row.figure);
+        }
+    }
     for name in names {
-        figure_ui(ui, file, name, edit, outbox);
+        let known = Figure::named(name);
+        let told = Told {
+            file,
+            name,
+            label: known.map_or(name, |figure| figure.label()),
+            rows: file.figures.iter().filter(|row| row.figure == name).collect(),
+            may_repeat: known.is_some_and(|figure| figure.repeats_on(file.design.kind)),
+        };
+        figure_ui(ui, &told, edit, outbox);
     }
 }
 
-fn figure_ui(ui: &mut Ui, file: &DesignFile, name: &str, edit: &mut Edit, outbox: &mut Outbox) {
-    let label = Figure::named(name).map_or(name, |figure| figure.label());
-    let told = file.figures.iter().find(|row| row.figure == name);
-    let key = format!("design {name}");
-    let fact = Fact { unit: figure_unit(name), ..Fact::line(&key, label) };
-    let value = told.map(|row| row.value.to_string()).unwrap_or_default();
-    if told.is_none() {
+fn figure_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox) {
+    let key = format!("design {}", told.name);
+    let fact = Fact { unit: figure_unit(told.name), ..Fact::line(&key, told.label) };
+    if told.rows.is_empty() {
         if let Some(typed) = edit.fact_ui(ui, fact, "") {
-            keep(file, name, label, &typed, edit, fact.key, outbox);
+            keep(told, &typed, edit, fact.key, outbox);
         }
         return;
     }
-    row_ui(ui, label, |ui| {
+    let value = told.rows.iter().map(|row| row.value.to_string()).collect::<Vec<_>>().join("; ");
+    row_ui(ui, told.label, |ui| {
         ui.horizontal_wrapped(|ui| {
             if let Some(typed) = edit.value_ui(ui, fact, &value) {
-                keep(file, name, label, &typed, edit, fact.key, outbox);
+                keep(told, &typed, edit, fact.key, outbox);
             }
-            source_ui(ui, file, told, label, edit, outbox);
+            source_ui(ui, told, edit, outbox);
         });
     });
 }
 
-/// Where a figure was read, behind it.
-fn source_ui(
-    ui: &mut Ui,
-    file: &DesignFile,
-    told: Option<&DesignFigure>,
-    label: &str,
-    edit: &mut Edit,
-    outbox: &mut Outbox,
-) {
-    let Some(row) = told else { return };
+/// Where a figure was read, behind it; that of the first row stands for all.
+fn source_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox) {
+    let Some(first) = told.rows.first() else { return };
     ui.label(remark(ui, text!("read in")));
-    let key = format!("design source {}", row.figure);
-    let what = text!("Source of “{figure}”", figure = label);
-    if let Some(source) = edit.value_ui(ui, Fact::line(&key, &what), &row.source) {
-        let name = text!("Change “{what}” of {design}", what = what, design = file.design.title());
-        outbox.change(put(name, DesignFigure { source, ..row.clone() }));
+    let key = format!("design source {}", told.name);
+    let what = text!("Source of “{figure}”", figure = told.label);
+    if let Some(source) = edit.value_ui(ui, Fact::line(&key, &what), &first.source) {
+        let mut change =
+            Change::new(text!("Change “{what}” of {design}", what = what, design = told.file.design.title()));
+        change.put_all(told.rows.iter().map(|row| DesignFigure { source: source.clone(), ..(*row).clone() }.into()));
+        outbox.change(change);
     }
 }
 
-/// Writes a figure as typed, takes it out where nothing is typed, or says what is wrong beside it.
-fn keep(file: &DesignFile, name: &str, label: &str, typed: &str, edit: &mut Edit, key: &str, outbox: &mut Outbox) {
-    let unit = figure_unit(name);
-    let bare = typed.strip_suffix(unit).unwrap_or(typed);
-    let told = file.figures.iter().find(|row| row.figure == name);
-    let title = text!("Change “{what}” of {design}", what = label, design = file.design.title());
-    match (figure(bare), told) {
-        (Err(wrong), _) => edit.refuse(key, typed, wrong),
-        (Ok(Some(value)), _) if value < 0.0 => {
-            edit.refuse(key, typed, text!("“{typed}” cannot be: it is 0 or more.", typed = typed));
-        }
-        (Ok(Some(value)), Some(row)) => outbox.change(put(title, DesignFigure { value, ..row.clone() })),
-        (Ok(Some(value)), None) => outbox.change(put(
-            title,
-            DesignFigure {
+/// Writes what is typed, takes out what is not there any more, or says what is wrong beside it. Rows keep their keys
+/// and sources in their order.
+fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut Outbox) {
+    let values = match figures(typed, figure_unit(told.name)) {
+        Ok(values) => values,
+        Err(wrong) => return edit.refuse(key, typed, wrong),
+    };
+    if values.iter().any(|value| *value < 0.0) {
+        return edit.refuse(key, typed, text!("“{typed}” cannot be: it is 0 or more.", typed = typed));
+    }
+    if values.len() > 1 && !told.may_repeat {
+        return edit.refuse(key, typed, text!("“{typed}” is more than one figure, and one is asked.", typed = typed));
+    }
+    let title = text!("Change “{what}” of {design}", what = told.label, design = told.file.design.title());
+    let mut change = Change::new(title);
+    let source = told.rows.first().map(|row| row.source.clone()).unwrap_or_default();
+    for (at, value) in values.iter().copied().enumerate() {
+        change.put(match told.rows.get(at) {
+            Some(row) => DesignFigure { value, ..(*row).clone() },
+            None => DesignFigure {
                 id: Store::new_id(),
-                design: file.design.id,
-                figure: name.to_owned(),
+                design: told.file.design.id,
+                figure: told.name.to_owned(),
                 value,
-                source: String::new(),
+                source: source.clone(),
             },
-        )),
-        (Ok(None), Some(row)) => {
-            let mut change = Change::new(title);
-            change.remove(row.id);
-            outbox.change(change);
-        }
-        (Ok(None), None) => {}
+        });
+    }
+    for row in told.rows.iter().skip(values.len()) {
+        change.remove(row.id);
+    }
+    if !(values.is_empty() && told.rows.is_empty()) {
+        outbox.change(change);
     }
 }

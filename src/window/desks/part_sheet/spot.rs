@@ -27,7 +27,7 @@ impl Spot {
     /// Where a reason is settled; `None` at the head of the sheet.
     pub fn of(reason: &Reason) -> Option<Self> {
         Some(match reason {
-            Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } => Self::Design,
+            Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } | Reason::Fit(_) => Self::Design,
             Reason::Unsurveyed { .. } | Reason::NotLooked { .. } => Self::Survey,
             Reason::Undecided { .. } => Self::Section(Section::Condition),
             Reason::Work { .. } => Self::Section(Section::Work),
@@ -44,7 +44,7 @@ impl Spot {
     /// Where the next thing to do for a machine is done; `None` at the head of the sheet.
     pub fn of_next(next: &Next, view: &View<'_>) -> Option<Self> {
         Some(match next {
-            Next::Identify { .. } | Next::FindConnector { .. } => Self::Design,
+            Next::Identify { .. } | Next::TellFigure { .. } | Next::FindConnector { .. } => Self::Design,
             Next::Survey { .. } => Self::Survey,
             Next::Work { part, task, .. } | Next::Wait { part, task, .. } => {
                 Self::Task(view.answers.part(*part)?.tasks.get(usize::from(*task))?.key())

@@ -1,0 +1,202 @@
+//! The parts of a machine together, judged; one part exchanged for another touches only what hangs on it.
+
+use super::because::{Because, Constraint, Verdict};
+use super::connectors::{self, Plugged};
+use super::model::Piece;
+use super::{clocks, dates, drives, memory, power, space, voltage};
+use crate::record::{Kind, PartId, Word};
+use crate::rules::{Connectors, Rules};
+use crate::trade::Span;
+use crate::trade::clock::Row;
+use crate::trade::drive::FileSystem;
+
+/// What a machine is to be held against beside its own parts.
+#[derive(Clone, Debug, Default)]
+pub struct Asked {
+    pub window: Option<Span>,
+    /// What its disks are to be used with; `None` judges them by the firmware alone.
+    pub file_system: Option<FileSystem>,
+}
+
+/// How many reasons there are of each verdict: the fewest *does not fit* are best, then the fewest *not known*, then
+/// the fewest caveats.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Tally {
+    pub no: usize,
+    pub not_known: usize,
+    pub caveats: usize,
+}
+
+impl Tally {
+    pub fn of<'b>(because: impl IntoIterator<Item = &'b Because>) -> Self {
+        let mut tally = Self::default();
+        for one in because {
+            match one.verdict() {
+                Verdict::No => tally.no += 1,
+                Verdict::NotKnown => tally.not_known += 1,
+                Verdict::Caveat => tally.caveats += 1,
+                Verdict::Fits => {}
+            }
+        }
+        tally
+    }
+
+    /// The worst of what was counted.
+    pub fn verdict(self) -> Verdict {
+        match self {
+            Self { no: 1.., .. } => Verdict::No,
+            Self { not_known: 1.., .. } => Verdict::NotKnown,
+            Self { caveats: 1.., .. } => Verdict::Caveat,
+            _ => Verdict::Fits,
+        }
+    }
+}
+
+/// The pieces of a machine and what holds between them. Pieces of one [`Models`](super::Models) alone go together.
+#[derive(Clone, Debug)]
+pub struct Build<'r> {
+    table: &'r Connectors,
+    asked: Asked,
+    pieces: Vec<Piece>,
+    plugged: Plugged,
+    setting: Option<Row>,
+    because: [Vec<Because>; CONSTRAINTS],
+}
+
+const CONSTRAINTS: usize = Constraint::ALL.len();
+
+impl<'r> Build<'r> {
+    pub fn new(rules: &'r Rules, pieces: Vec<Piece>, asked: Asked) -> Self {
+        let plugged = Plugged::default();
+        let because = [const { Vec::new() }; CONSTRAINTS];
+        let mut build = Self { table: &rules.connectors, asked, pieces, plugged, setting: None, because };
+        build.judge(|_| true);
+        build
+    }
+
+    pub fn pieces(&self) -> &[Piece] {
+        &self.pieces
+    }
+
+    /// The place of a part among the pieces.
+    pub fn place(&self, part: PartId) -> Option<usize> {
+        self.pieces.iter().position(|piece| piece.part() == part)
+    }
+
+    /// Puts a piece in the place of another, and gives that one back.
+    ///
+    /// # Panics
+    /// When there is no such place.
+    pub fn swap(&mut self, place: usize, piece: Piece) -> Piece {
+        let old = std::mem::replace(&mut self.pieces[place], piece);
+        let new = &self.pieces[place];
+        let is_alike = old.kind() == new.kind() && old.model.plugs_alike(&new.model) && old.by_eye == new.by_eye;
+        // Reasons name parts: with another part in the place even the same verdicts are told anew.
+        let named = |constraint: Constraint| self.because[constraint as usize].iter().any(|one| one.names(old.part()));
+        let replug = !is_alike || named(Constraint::Connectors);
+        let (before, after) = (touched_by(old.kind()), touched_by(new.kind()));
+        let stale = Constraint::ALL.iter().copied().map(|constraint| match constraint {
+            Constraint::Connectors => replug,
+            // Summed over all parts, and quickly.
+            Constraint::Power | Constraint::Dates => true,
+            _ => before.contains(&constraint) || after.contains(&constraint) || named(constraint),
+        });
+        let stale: Vec<bool> = stale.collect();
+        // Who hangs on whom may be another way round now.
+        let rehung = |constraint| replug && matches!(constraint, Constraint::Voltage | Constraint::Drives);
+        self.judge(|constraint| stale[constraint as usize] || rehung(constraint));
+        old
+    }
+
+    /// Adds a piece.
+    pub fn add(&mut self, piece: Piece) {
+        self.pieces.push(piece);
+        self.judge(|_| true);
+    }
+
+    /// Takes a piece out.
+    ///
+    /// # Panics
+    /// When there is no such place.
+    pub fn take(&mut self, place: usize) -> Piece {
+        let piece = self.pieces.remove(place);
+        self.judge(|_| true);
+        piece
+    }
+
+    fn judge(&mut self, is_stale: impl Fn(Constraint) -> bool) {
+        let Self { table, asked, pieces, plugged, setting, because } = self;
+        for constraint in Constraint::ALL.iter().copied().filter(|constraint| is_stale(*constraint)) {
+            because[constraint as usize] = match constraint {
+                Constraint::Connectors => {
+                    let judged = connectors::judge(pieces, table);
+                    *plugged = judged.0;
+                    judged.1
+                }
+                Constraint::Voltage => voltage::judge(pieces, plugged),
+                Constraint::Clocks => {
+                    let judged = clocks::judge(pieces);
+                    *setting = judged.0;
+                    judged.1
+                }
+                Constraint::Memory => memory::judge(pieces),
+                Constraint::Drives => drives::judge(pieces, plugged, asked.file_system.as_ref()),
+                Constraint::Power => power::judge(pieces),
+                Constraint::Space => space::judge(pieces),
+                Constraint::Dates => dates::judge(pieces, asked.window),
+            };
+        }
+    }
+
+    /// Every reason, constraint by constraint, as they were found.
+    pub fn because(&self) -> impl Iterator<Item = &Because> {
+        self.because.iter().flatten()
+    }
+
+    /// The reasons of one constraint, worst first; none where nothing in the machine asks for it.
+    pub fn of(&self, constraint: Constraint) -> Vec<&Because> {
+        let mut reasons: Vec<&Because> = self.because[constraint as usize].iter().collect();
+        reasons.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
+        reasons
+    }
+
+    pub fn tally(&self) -> Tally {
+        Tally::of(self.because())
+    }
+
+    /// The worst of all.
+    pub fn verdict(&self) -> Verdict {
+        self.because().map(Because::verdict).max().unwrap_or(Verdict::Fits)
+    }
+
+    /// The setting that is chosen; `None` where board or processor is missing, or says too little.
+    pub fn setting(&self) -> Option<&Row> {
+        self.setting.as_ref()
+    }
+
+    /// All settings that board and processor allow, the safest first.
+    pub fn settings(&self) -> Vec<Row> {
+        clocks::settings(&self.pieces)
+    }
+
+    /// Which connector of which piece is in which.
+    pub fn plugged(&self) -> &Plugged {
+        &self.plugged
+    }
+}
+
+/// The constraints that a part of a kind has a say in, beside those in which every part has.
+fn touched_by(kind: Kind) -> &'static [Constraint] {
+    use Constraint::{Clocks, Drives, Memory, Space, Voltage};
+    match kind {
+        Kind::Mainboard => &[Voltage, Clocks, Memory, Drives],
+        Kind::Processor => &[Voltage, Clocks, Memory],
+        Kind::Coprocessor => &[Voltage, Clocks],
+        Kind::ProcessorAdapter | Kind::VoltageModule => &[Voltage],
+        Kind::MemoryModule => &[Clocks, Memory],
+        Kind::HardDisk | Kind::FlashAdapter | Kind::Cable => &[Drives],
+        Kind::Case | Kind::Cooler => &[Space],
+        kind if kind.is_card() => &[Drives, Space],
+        _ => &[],
+    }
+}

@@ -1,0 +1,83 @@
+//! Power: amperes on each rail, summed, against the supply's label, its combined limits and least loads.
+
+use super::because::{Because, Constraint};
+use super::model::{Piece, rating_figure};
+use crate::record::{DesignId, Figure, Kind};
+use crate::trade::supply::{LoadFault, Rail, load_faults};
+
+const DRAWS: [(Rail, Figure); 6] = [
+    (Rail::Plus12, Figure::Current12vA),
+    (Rail::Plus5, Figure::Current5vA),
+    (Rail::Plus3v3, Figure::Current3v3A),
+    (Rail::Minus5, Figure::CurrentMinus5vA),
+    (Rail::Minus12, Figure::CurrentMinus12vA),
+    (Rail::Standby, Figure::CurrentStandbyA),
+];
+
+/// Kinds that draw enough from the supply to be counted; what else is plugged in draws milliamperes, or has a lead of
+/// its own. Common practice, no source.
+fn is_counted(kind: Kind) -> bool {
+    use Kind::{CacheModule, Cooler, Coprocessor, Fan, Mainboard, MemoryModule, Processor};
+    kind.is_card()
+        || kind.is_drive()
+        || matches!(kind, Mainboard | Processor | Coprocessor | MemoryModule | CacheModule | Cooler | Fan)
+}
+
+/// What is drawn from each rail, as far as it is known, in amperes.
+pub fn draws(pieces: &[Piece]) -> [(Rail, f64); 6] {
+    DRAWS.map(|(rail, figure)| {
+        let amps: f64 = pieces.iter().filter_map(|piece| piece.figure(figure)).sum();
+        // Sums of tenths are told as tenths.
+        (rail, (amps * 1e4).round() / 1e4)
+    })
+}
+
+/// Watts of all rails together.
+pub fn watts(draws: &[(Rail, f64)]) -> f64 {
+    draws.iter().map(|(rail, amps)| rail.nominal_v().abs() * amps).sum()
+}
+
+pub(super) fn judge(pieces: &[Piece]) -> Vec<Because> {
+    let Some(supply) = pieces.iter().find(|piece| piece.kind() == Kind::PowerSupply) else { return Vec::new() };
+    let part = supply.part();
+    let missing = |part, figure| Because::FigureMissing { constraint: Constraint::Power, part, figure };
+    let Some(label) = &supply.model.label else { return vec![missing(part, Figure::Rating5vA)] };
+    let draws = draws(pieces);
+    let mut because = unknown_draws(pieces);
+    let is_all_known = because.is_empty();
+    for fault in load_faults(label, &draws) {
+        match fault {
+            LoadFault::NoSuchRail { rail, .. } if supply.figure(rating_figure(rail)).is_none() => {
+                because.push(missing(part, rating_figure(rail)));
+            }
+            // More may be drawn than is known.
+            LoadFault::TooLittle { .. } if !is_all_known => {}
+            fault => because.push(Because::Load { part, fault }),
+        }
+    }
+    if because.is_empty() {
+        because.push(Because::LoadCarried { part, watts: watts(&draws) });
+    }
+    because
+}
+
+/// One figure asked for of each design that says nothing of what it draws.
+fn unknown_draws(pieces: &[Piece]) -> Vec<Because> {
+    let mut seen: Vec<DesignId> = Vec::new();
+    let mut because = Vec::new();
+    for piece in pieces.iter().filter(|piece| is_counted(piece.kind())) {
+        if DRAWS.iter().any(|(_, figure)| piece.figure(*figure).is_some()) {
+            continue;
+        }
+        if let Some(design) = piece.model.design {
+            if seen.contains(&design) {
+                continue;
+            }
+            seen.push(design);
+        }
+        let figure =
+            if matches!(piece.kind(), Kind::Cooler | Kind::Fan) { Figure::Current12vA } else { Figure::Current5vA };
+        because.push(Because::FigureMissing { constraint: Constraint::Power, part: piece.part(), figure });
+    }
+    because
+}

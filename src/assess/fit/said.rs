@@ -1,0 +1,198 @@
+//! Reasons of fit as sentences.
+
+use super::because::{Because, Verdict};
+use crate::assess::reason::{finding_name, part_name};
+use crate::record::{Figure, Logbook, PartId, Word};
+use crate::rules::Rules;
+use crate::trade::drive::{Capacity, Outcome};
+use crate::{counted, text};
+
+/// A figure as it is read: up to two places, without zeros behind.
+fn said(value: f64) -> String {
+    let fixed = format!("{value:.2}");
+    fixed.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+impl Because {
+    /// The reason as one sentence that names its parts by tag and title.
+    pub fn sentence(&self, logbook: &Logbook, rules: &Rules) -> String {
+        let name = |part: PartId| part_name(logbook, part);
+        let part = self.part().map(name).unwrap_or_default();
+        let label = |connector: &str| rules.connectors.label(connector).to_owned();
+        match self {
+            Self::AllPlugged { connectors } => {
+                let all = counted!("{count} connector", "{count} connectors", *connectors);
+                text!("Everything that is needed is offered: {connectors}.", connectors = all)
+            }
+            Self::ConnectorsUnknown { .. } => text!("What {part} plugs into is not known.", part = part),
+            Self::NeedUnmet { connector, missing, is_certain, held_by, .. } => {
+                let connector = label(connector);
+                let mut sentence = if held_by.is_empty() {
+                    text!(
+                        "{part} needs {missing} × {connector}, and nothing in the machine has it free.",
+                        part = part,
+                        missing = missing,
+                        connector = connector
+                    )
+                } else {
+                    let holders = held_by.iter().copied().map(name).collect::<Vec<_>>().join(", ");
+                    text!(
+                        "{part} needs {missing} × {connector}, and what would take it is held by {holders}.",
+                        part = part,
+                        missing = missing,
+                        connector = connector,
+                        holders = holders
+                    )
+                };
+                if !is_certain {
+                    sentence = format!("{sentence} {}", text!("Other parts' connectors are not known."));
+                }
+                sentence
+            }
+            Self::AdapterRing { connector, around, .. } => {
+                let around = around.iter().copied().map(name).collect::<Vec<_>>().join(", ");
+                text!(
+                    "{part} needs {connector}, which only its own chain of adapters offers: {around} would be plugged into each other.",
+                    part = part,
+                    connector = label(connector),
+                    around = around
+                )
+            }
+            Self::ByEye { part: of, finding } => text!(
+                "{part} can be used, by eye: {finding}.",
+                part = part,
+                finding = finding_name(logbook, rules, *of, *finding).to_lowercase()
+            ),
+            Self::FigureMissing { figure, .. } => {
+                text!("Not told of {part}: {figure}.", part = part, figure = figure.label().to_lowercase())
+            }
+            Self::Voltage { host, asks_v, gives_v, .. } => self.voltage(&part, &name(*host), *asks_v, *gives_v),
+            Self::Runs { bus_mhz, multiplier, core_mhz, .. } => text!(
+                "{part} is set to {multiplier} × {bus} MHz and runs at {core} MHz.",
+                part = part,
+                multiplier = said(*multiplier),
+                bus = said(*bus_mhz),
+                core = said(*core_mhz)
+            ),
+            Self::NoSetting { board, .. } => {
+                text!("{board} has no multiplier that {part} obeys.", board = name(*board), part = part)
+            }
+            Self::RunsSlower { core_mhz, sold_mhz, .. } => text!(
+                "{part} runs at {core} MHz, slower than the {sold} MHz that it is made for.",
+                part = part,
+                core = said(*core_mhz),
+                sold = said(*sold_mhz)
+            ),
+            Self::ClockBeyond { clock, .. } => text!(
+                "{part}: {clock} at {mhz} MHz is {reach} the {specified} MHz specified ({percent} % over).",
+                part = part,
+                clock = clock.clock,
+                mhz = said(clock.mhz),
+                reach = clock.reach.said(),
+                specified = said(clock.specified_mhz),
+                percent = format!("{:.0}", clock.beyond_percent)
+            ),
+            Self::MemoryTaken { mb, .. } => text!("{board} takes the {mb} MB of memory.", board = part, mb = said(*mb)),
+            Self::BankShort { connector, per_bank, short, .. } => text!(
+                "A bank takes {per_bank} × {connector}: {short} more like {part} would fill the last one.",
+                per_bank = per_bank,
+                connector = label(connector),
+                short = short,
+                part = part
+            ),
+            Self::BankMixed { connector, .. } => text!(
+                "The modules for {connector} do not make banks of one size: each bank counts as its smallest.",
+                connector = label(connector)
+            ),
+            Self::ModuleTooLarge { mb, most_mb, .. } => text!(
+                "{part} has {mb} MB; a socket takes at most {most} MB.",
+                part = part,
+                mb = said(*mb),
+                most = said(*most_mb)
+            ),
+            Self::TooMuchMemory { mb, most_mb, .. } => {
+                text!("{board} uses {most} of the {mb} MB.", board = part, most = said(*most_mb), mb = said(*mb))
+            }
+            Self::NotAllCached { mb, cached_mb, .. } => text!(
+                "{board} caches the first {cached} of the {mb} MB; what lies above is slower.",
+                board = part,
+                cached = said(*cached_mb),
+                mb = said(*mb)
+            ),
+            Self::ModuleSlow { ns, asked_ns, .. } => text!(
+                "{part} needs {ns} ns, and the board asks {asked} ns at its fastest clock: wait states, or a slower bus.",
+                part = part,
+                ns = said(*ns),
+                asked = said(*asked_ns)
+            ),
+            Self::Disk { bytes, outcome, remedy, .. } => disk(&part, *bytes, *outcome, remedy),
+            Self::DiskOnController { host, .. } => {
+                text!("{part} is reached by the firmware of {host}.", part = part, host = name(*host))
+            }
+            Self::LoadCarried { watts, .. } => {
+                text!("{part} carries the load: {watts} W.", part = part, watts = format!("{watts:.0}"))
+            }
+            Self::Load { fault, .. } => text!("{part}: {fault}.", part = part, fault = fault.said()),
+            Self::RoomEnough { size: Figure::HeightMm, .. } => text!("The cooler has room in {case}.", case = part),
+            Self::RoomEnough { .. } => text!("The cards have room in {case}.", case = part),
+            Self::NoRoom { case, mm, room_mm, .. } => text!(
+                "{part} takes {mm} mm, and {case} has {room} mm.",
+                part = part,
+                mm = said(*mm),
+                case = name(*case),
+                room = said(*room_mm)
+            ),
+            Self::InWindow { .. } => text!("All parts were made within the window.").to_owned(),
+            Self::Dates { true_to, .. } => {
+                text!("{part} and the window: {true_to}.", part = part, true_to = true_to.said())
+            }
+        }
+    }
+
+    fn voltage(&self, part: &str, host: &str, asks_v: f64, gives_v: f64) -> String {
+        let (asks, gives) = (said(asks_v), said(gives_v));
+        match self.verdict() {
+            Verdict::Fits => text!("{host} gives {part} its {asks} V.", host = host, part = part, asks = asks),
+            Verdict::Caveat => text!(
+                "{part} asks {asks} V; the nearest that {host} gives is {gives} V: measure before power.",
+                part = part,
+                asks = asks,
+                host = host,
+                gives = gives
+            ),
+            _ if gives_v > asks_v => text!(
+                "{part} asks {asks} V, and {host} gives no less than {gives} V: that would destroy it.",
+                part = part,
+                asks = asks,
+                host = host,
+                gives = gives
+            ),
+            _ => text!(
+                "{part} asks {asks} V, and {host} gives no more than {gives} V.",
+                part = part,
+                asks = asks,
+                host = host,
+                gives = gives
+            ),
+        }
+    }
+}
+
+fn disk(part: &str, bytes: u64, outcome: Outcome, remedy: &str) -> String {
+    let whole = Capacity::of(bytes).said();
+    let sentence = match outcome {
+        Outcome::SeenWhole => text!("{part} is seen whole: {whole}.", part = part, whole = whole),
+        Outcome::ClippedTo { bytes } => {
+            text!(
+                "{part} is seen up to {seen}, of {whole}.",
+                part = part,
+                seen = Capacity::of(bytes).said(),
+                whole = whole
+            )
+        }
+        Outcome::NotUsable => {
+            text!("{part} is too large for the firmware, which hangs or fails: {whole}.", part = part, whole = whole)
+        }
+    };
+    if remedy.is_empty() { sentence } else { format!("{sentence} {remedy}") }
+}
