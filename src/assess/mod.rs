@@ -1,5 +1,5 @@
 //! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness, the evening's
-//! work, the schedule, fault-finding, inspections, kits, supplies.
+//! work, the schedule, fault-finding, inspections, kits, retention, supplies.
 //!
 //! Pure: a logbook, the rules and today in; answers with their reasons out. [`Answers`] holds all of them for one
 //! revision and works out the next revision's by looking only at what changed.
@@ -13,11 +13,13 @@ pub mod kits;
 pub mod making;
 pub mod outstanding;
 pub mod part_state;
+mod patience;
 pub mod positions;
 pub mod power;
 pub mod proofs;
 pub mod readiness;
 pub mod reason;
+pub mod retention;
 pub mod schedule;
 pub mod supplies;
 pub mod templates;
@@ -28,6 +30,7 @@ pub use answers::{Answers, MachineAnswers, PartAnswers};
 pub use making::{Making, TrueTo};
 pub use outstanding::{Job, Task, TaskKey, Totals};
 pub use part_state::PartState;
+pub use patience::{Patience, Stop};
 pub use power::{Power, Verdict};
 pub use proofs::{ProofStanding, Standing};
 pub use readiness::{Gate, GateAnswer, GateState, Next, Readiness};

@@ -4,7 +4,8 @@
 //! `readiness`; null where no current reaches it), `"markings": [{"text", "surface", "place", "from", "to",
 //! "readings", "weeks_late"}]` (the span of the best reading, how many are left, and by how many weeks it stands out),
 //! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
-//! "standing"}]` and `"work"` (as in `outstanding`).
+//! "standing"}]`, `"work"` (as in `outstanding`), `"posts": [{"mechanism", "wanted", "suits": [tags]}]` (of a board: what
+//! holds its card or cooler, and what on the shelf suits) and `"suits_boards": [tags]` (of retention hardware).
 
 use std::fmt::Write as _;
 
@@ -12,14 +13,15 @@ use chrono::NaiveDate;
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{Which, months, totals_in_words};
+use super::opened::{Opened, Which, months, totals_in_words};
 use super::outstanding::{self, TaskForm};
 use super::parts::{self, PartForm};
 use super::readiness::PowerForm;
 use super::{Answer, as_json};
-use crate::assess::making;
 use crate::assess::reason::finding_name;
-use crate::record::{FindingState, Severity, Surface, When, Word as _};
+use crate::assess::retention::{self, Posts};
+use crate::assess::{PartAnswers, making};
+use crate::record::{FindingState, Logbook, PartId, Severity, Surface, When, Word as _};
 use crate::text;
 
 #[derive(Args)]
@@ -42,6 +44,17 @@ struct Form {
     findings: Vec<FindingForm>,
     proofs: Vec<ProofForm>,
     work: Vec<TaskForm>,
+    posts: Vec<PostsForm>,
+    suits_boards: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct PostsForm {
+    mechanism: String,
+    wanted: bool,
+    suits: Vec<String>,
+    #[serde(skip)]
+    said: String,
 }
 
 #[derive(Serialize)]
@@ -120,13 +133,31 @@ impl Part {
             findings: findings.collect(),
             proofs: proofs.collect(),
             work: outstanding::forms(&answers.tasks, &opened),
+            posts: posts(answers, &opened),
+            suits_boards: tags(retention::boards_of(answers, &opened.answers, rules), logbook),
             part: parts::form(&opened, answers),
         };
         if json { as_json(&form) } else { Ok(in_words(&form, answers)) }
     }
 }
 
-fn in_words(form: &Form, answers: &crate::assess::PartAnswers) -> String {
+fn tags(parts: impl IntoIterator<Item = PartId>, logbook: &Logbook) -> Vec<String> {
+    parts.into_iter().filter_map(|part| Some(logbook.part(part)?.part.tag.clone())).collect()
+}
+
+fn posts(answers: &PartAnswers, opened: &Opened) -> Vec<PostsForm> {
+    let (logbook, rules) = (&opened.logbook, &opened.rules);
+    let posts = retention::of_board(answers, &opened.answers, logbook, rules);
+    let form = |posts: &Posts| PostsForm {
+        mechanism: rules.connectors.label(&posts.rule.mechanism).to_owned(),
+        wanted: posts.is_wanted,
+        suits: tags(posts.suiting.iter().map(|one| one.part), logbook),
+        said: posts.sentence(logbook, rules),
+    };
+    posts.iter().map(form).collect()
+}
+
+fn in_words(form: &Form, answers: &PartAnswers) -> String {
     let PartForm { tag, title, kind, state, .. } = &form.part;
     let mut lines = format!("{tag}  {title} ({}): {}", kind.label(), state.label());
     let mut line = |depth: usize, text: String| {
@@ -181,6 +212,12 @@ fn in_words(form: &Form, answers: &crate::assess::PartAnswers) -> String {
     }
     for task in &form.work {
         line(2, task.in_words());
+    }
+    for posts in &form.posts {
+        line(1, posts.said.clone());
+    }
+    if !form.suits_boards.is_empty() {
+        line(1, text!("It suits the posts of: {boards}", boards = form.suits_boards.join(", ")));
     }
     lines
 }

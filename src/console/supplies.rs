@@ -5,11 +5,12 @@
 //! and only as a whole: its first line names columns as `--csv stock` does; a known name is changed, another added.
 //!
 //! JSON: `{"currency": "EUR", "stock": [{"name": "…", "unit": "piece", "stock": 12, "reserved": 4, "minimum": 5,
-//! "place": "…", "price_cents": 40, "supplier": "…", "for": [{"kit": "…", "amount": 4}]}, …], "kits": [{"name": "…",
-//! "scope": "…", "state": "frozen", "lines": 3, "positions": 14, "since": "2026-03-01"}, …], "to_buy": [{"what": "…",
-//! "unit": "piece", "amount": 5, "cost_cents": 200, "supplier": "…", "for": ["…", …]}, …], "parts": [{"part": "0042",
-//! "bought_cents": 1500, "spent_cents": 320, "minutes": 95, "complete": true}, …], "machines": [{"machine": "…", …}, …]}`.
-//! `amount` is null where nobody can tell how much; `complete` says that every price in a sum is told.
+//! "on_order": 0, "place": "…", "price_cents": 40, "supplier": "…", "for": [{"kit": "…", "amount": 4}]}, …], "kits":
+//! [{"name": "…", "scope": "…", "state": "frozen", "lines": 3, "positions": 14, "since": "2026-03-01"}, …], "to_buy":
+//! [{"what": "…", "unit": "piece", "amount": 5, "cost_cents": 200, "supplier": "…", "for": ["…", …]}, …], "parts":
+//! [{"part": "0042", "bought_cents": 1500, "spent_cents": 320, "minutes": 95, "complete": true}, …], "machines":
+//! [{"machine": "…", …}, …]}`. `on_order` is what was ordered by hand; `amount` is null where nobody can tell how much,
+//! and where what is on order is enough; `complete` says that every price in a sum is told.
 
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
@@ -60,6 +61,7 @@ struct StockForm {
     stock: f64,
     reserved: f64,
     minimum: f64,
+    on_order: f64,
     place: Option<String>,
     price_cents: Option<i64>,
     supplier: String,
@@ -190,6 +192,7 @@ fn form(opened: &Opened) -> Form {
         stock: material.stock,
         reserved: held.of(material.id),
         minimum: material.minimum,
+        on_order: material.on_order,
         place: material.place.map(|place| logbook.place_path(place)),
         price_cents: material.price_cents,
         supplier: material.supplier.clone(),
@@ -253,6 +256,9 @@ fn in_words(form: &Form) -> String {
         if one.reserved > 0.0 {
             let names: Vec<&str> = one.r#for.iter().map(|held| held.kit.as_str()).collect();
             lines += &text!(", {amount} reserved for {kits}", amount = one.reserved, kits = names.join(", "));
+        }
+        if one.on_order > 0.0 {
+            lines += &text!(", {amount} on order", amount = one.on_order);
         }
         if one.stock - one.reserved < one.minimum {
             lines += &text!(", below {minimum}", minimum = one.minimum);

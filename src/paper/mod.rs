@@ -1,6 +1,7 @@
 //! What leaves for people: a photograph with its marks and their legend, sheets of work to be printed, lists for shops
 //! and spreadsheets.
 
+pub mod file;
 mod html;
 mod inks;
 mod lettering;

@@ -2,9 +2,28 @@
 
 use csv::Writer;
 
-use crate::assess::supplies::ToBuy;
+use crate::assess::Answers;
+use crate::assess::supplies::{ToBuy, to_buy};
 use crate::record::{Logbook, MATERIAL_COLUMNS, Material, MaterialColumn, Word};
+use crate::rules::Rules;
 use crate::text;
+
+/// A list that can be had as a table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SuppliesTable {
+    Stock,
+    ToBuy,
+}
+
+impl SuppliesTable {
+    /// The list as CSV.
+    pub fn csv(self, logbook: &Logbook, answers: &Answers, rules: &Rules) -> String {
+        match self {
+            Self::Stock => stock_csv(logbook),
+            Self::ToBuy => shopping_csv(&to_buy(logbook, answers, rules), logbook),
+        }
+    }
+}
 
 /// All that is in stock.
 pub fn stock_csv(logbook: &Logbook) -> String {
@@ -49,6 +68,7 @@ fn cell(column: MaterialColumn, material: &Material, logbook: &Logbook) -> Strin
         M::Stock => material.stock.to_string(),
         M::Unit => material.unit.clone(),
         M::Minimum => material.minimum.to_string(),
+        M::OnOrder => material.on_order.to_string(),
         M::Price => material.price_cents.map(price).unwrap_or_default(),
         M::Supplier => material.supplier.clone(),
         M::Place => material.place.map(|place| logbook.place_path(place)).unwrap_or_default(),

@@ -39,6 +39,9 @@ pub struct Material {
     pub mounting: Option<Mounting>,
     /// Of a capacitor: whether it is of low series resistance; `None` when not known.
     pub low_esr: Option<bool>,
+    /// Ordered by hand and not yet here, 0 or more; what kits have ordered stands with them.
+    #[serde(default)]
+    pub on_order: f64,
 }
 
 impl Material {
@@ -63,6 +66,7 @@ impl Material {
             dielectric: None,
             mounting: None,
             low_esr: None,
+            on_order: 0.0,
         }
     }
 

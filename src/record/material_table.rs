@@ -13,6 +13,7 @@ pub enum MaterialColumn {
     Stock,
     Unit,
     Minimum,
+    OnOrder,
     Price,
     Supplier,
     Place,
@@ -29,7 +30,7 @@ pub enum MaterialColumn {
 }
 
 /// Every column, with the words that may head it; the first is the one that is written.
-pub const MATERIAL_COLUMNS: [Column<MaterialColumn>; 17] = [
+pub const MATERIAL_COLUMNS: [Column<MaterialColumn>; 18] = [
     Column { kind: MaterialColumn::Name, names: &["name", "material"] },
     Column { kind: MaterialColumn::Stock, names: &["stock", "in stock", "amount"] },
     Column { kind: MaterialColumn::Unit, names: &["unit"] },
@@ -38,6 +39,7 @@ pub const MATERIAL_COLUMNS: [Column<MaterialColumn>; 17] = [
     Column { kind: MaterialColumn::Supplier, names: &["supplier", "shop"] },
     Column { kind: MaterialColumn::Place, names: &["place", "where"] },
     Column { kind: MaterialColumn::Note, names: &["note", "remark"] },
+    Column { kind: MaterialColumn::OnOrder, names: &["on order", "ordered"] },
     Column { kind: MaterialColumn::Value, names: &["value", "uf", "µf"] },
     Column { kind: MaterialColumn::Voltage, names: &["voltage", "volts"] },
     Column { kind: MaterialColumn::Temperature, names: &["temperature", "celsius", "°c"] },
@@ -111,6 +113,9 @@ fn material(
     }
     if let Some(minimum) = amount(M::Minimum, text!("Minimum"))? {
         one.minimum = minimum;
+    }
+    if let Some(on_order) = amount(M::OnOrder, text!("On order"))? {
+        one.on_order = on_order;
     }
     if let Some(price) = amount(M::Price, text!("Price"))? {
         one.price_cents = Some((price * 100.0).round() as i64);

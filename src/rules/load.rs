@@ -1,7 +1,7 @@
 //! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
 //!
 //! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[template]]`, `[[proof]]`,
-//! `[[kind]]`, `[[inspection]]`, `[[substitution]]`, `[[low_esr]]` and `[[order]]`. In the user's own files a row with
+//! `[[kind]]`, `[[inspection]]`, `[[substitution]]`, `[[low_esr]]`, `[[order]]` and `[[retention]]`. In the user's own files a row with
 //! a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
 //! with its mentions in `after`, `proven_by`, `voids` and templates. A finding that answers still raise cannot be taken away.
@@ -17,10 +17,10 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 
 use super::table_error::At;
 use super::{
-    Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, Rules, Sitting,
-    SubstitutionRule, TableError, TableErrors, Template, WorkRule,
+    Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, RetentionRule,
+    Rules, Sitting, SubstitutionRule, TableError, TableErrors, Template, WorkRule,
 };
-use super::{check, connectors, lookup, order};
+use super::{check, check_retention, connectors, lookup, order};
 use crate::record::Word;
 use crate::text;
 
@@ -54,6 +54,7 @@ const SHIPPED: &[(&str, &str)] = &[
     ("proofs.toml", include_str!("../../resources/rules/proofs.toml")),
     ("inspections.toml", include_str!("../../resources/rules/inspections.toml")),
     ("substitution.toml", include_str!("../../resources/rules/substitution.toml")),
+    ("retention.toml", include_str!("../../resources/rules/retention.toml")),
     (CONNECTORS, connectors::SHIPPED),
 ];
 
@@ -78,6 +79,7 @@ pub(super) struct Tables {
     pub substitutions: Vec<Row<SubstitutionRule>>,
     pub low_esr: Vec<Row<LowEsrRule>>,
     pub orders: Vec<Row<OrderRule>>,
+    pub retention: Vec<Row<RetentionRule>>,
 }
 
 /// A kind of row: the table it stands in and what names it.
@@ -108,6 +110,7 @@ table_rows! {
     SubstitutionRule "substitution" substitutions;
     LowEsrRule "low_esr" low_esr;
     OrderRule "order" orders;
+    RetentionRule "retention" retention;
 }
 
 impl TableRow for KindRule {
@@ -171,6 +174,7 @@ impl Rules {
         // A row that could not be read would make every mention of it look wrong too.
         if errors.is_empty() {
             check::check(&tables, &mut errors);
+            check_retention::check(&tables, &connectors, &mut errors);
             tables.work = order::sorted(tables.work, &mut errors);
         }
         if !errors.is_empty() {
@@ -220,6 +224,7 @@ impl Layer {
                 SubstitutionRule::TABLE => self.rows::<SubstitutionRule>(&at, rows, errors),
                 LowEsrRule::TABLE => self.rows::<LowEsrRule>(&at, rows, errors),
                 OrderRule::TABLE => self.rows::<OrderRule>(&at, rows, errors),
+                RetentionRule::TABLE => self.rows::<RetentionRule>(&at, rows, errors),
                 other => errors.push(at.error(text!("there is no table `{table}`", table = other))),
             }
         }
@@ -260,6 +265,7 @@ impl Layer {
         lay_rows::<SubstitutionRule>(&mut self, base, errors);
         lay_rows::<LowEsrRule>(&mut self, base, errors);
         lay_rows::<OrderRule>(&mut self, base, errors);
+        lay_rows::<RetentionRule>(&mut self, base, errors);
         for row in &mut base.work {
             row.value.after.retain(|name| !work.contains(name));
             row.value.proven_by.retain(|name| !proofs.contains(name));

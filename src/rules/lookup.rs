@@ -37,6 +37,7 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
     let substitutions = shared(tables.substitutions);
     let low_esr = shared(tables.low_esr);
     let orders = shared(tables.orders);
+    let retention = shared(tables.retention);
 
     let mut index = Index {
         questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
@@ -84,6 +85,7 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
         substitutions,
         low_esr,
         orders,
+        retention,
         connectors,
         index,
     }
@@ -188,6 +190,7 @@ impl Rules {
         let sources = self.substitutions.iter().map(|row| &row.source);
         let sources = sources.chain(self.low_esr.iter().map(|row| &row.source));
         let sources = sources.chain(self.orders.iter().map(|row| &row.source));
+        let sources = sources.chain(self.retention.iter().map(|row| &row.source));
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)

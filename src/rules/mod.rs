@@ -2,6 +2,7 @@
 //! for, which proofs a kind needs, what is looked at again sooner. Code holds mechanisms, tables hold the trade.
 
 mod check;
+mod check_retention;
 mod check_template;
 pub mod connectors;
 mod load;
@@ -14,5 +15,5 @@ pub use connectors::{Connector, Connectors};
 pub use table_error::{TableError, TableErrors};
 pub use types::{
     AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, Paper,
-    ProofFigure, ProofRule, Question, Rules, Sitting, SubstitutionRule, Template, WorkRule,
+    ProofFigure, ProofRule, Question, RetentionRule, Rules, Sitting, SubstitutionRule, Template, WorkRule,
 };

@@ -29,6 +29,8 @@ pub struct Rules {
     pub low_esr: Vec<Arc<LowEsrRule>>,
     /// How lines of a kit are made; the first row counts.
     pub orders: Vec<Arc<OrderRule>>,
+    /// Which mechanism holds what sits in a board.
+    pub retention: Vec<Arc<RetentionRule>>,
     /// Which connector takes which.
     pub connectors: Arc<Connectors>,
     pub(super) index: Arc<Index>,
@@ -378,6 +380,23 @@ pub struct OrderRule {
     pub spare_percent: f64,
     /// … but no fewer than this.
     pub spare_least: u32,
+    pub source: String,
+}
+
+/// Which mechanism holds what sits in a slot or on the lugs of a board.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RetentionRule {
+    pub name: String,
+    /// Connectors by which a board offers the place for it: any of them.
+    pub board: Vec<String>,
+    /// The connector by which retention hardware is told, on whichever side of its design.
+    pub mechanism: String,
+    /// What a survey of the hardware says of it, as "question/answer"; for hardware of no known design.
+    #[serde(default)]
+    pub answers: Vec<String>,
+    /// Materials of work that mean it, as the work's rows call them.
+    pub called: Vec<String>,
     pub source: String,
 }
 

@@ -77,7 +77,8 @@ impl<'a> PartAuthor<'a> {
         self.file.hang(entry);
     }
 
-    fn put_all(&mut self, entries: Vec<Entry>) {
+    /// Writes several such records.
+    pub fn put_all(&mut self, entries: impl IntoIterator<Item = Entry>) {
         for entry in entries {
             self.put(entry);
         }

@@ -28,7 +28,9 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
         (DesignConnector | Role, "count") => FROM_ONE,
         (PhotoMark, "red" | "green" | "blue") => (0.0, 1.0, "0 to 1"),
         (Look, "share_percent") | (PhotoMark, "clipped_percent") => (0.0, 100.0, "0 to 100"),
-        (Material, "stock" | "minimum") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => FROM_ZERO,
+        (Material, "stock" | "minimum" | "on_order") | (CapacitorLook, "measured_uf" | "esr_mohm" | "leakage_ua") => {
+            FROM_ZERO
+        }
         (MaterialUse, "amount")
         | (PhotoMark, "length_mm" | "breadth_mm")
         | (

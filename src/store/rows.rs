@@ -115,7 +115,7 @@ rows! {
     DesignConnector design_connector { id, design, side, connector, count, note }
     DesignFigure design_figure { id, design, figure, value, source }
     DesignCapacitor design_capacitor { id, design, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, function, low_esr }
-    Material material { id, name, unit, stock, minimum, place, price_cents, supplier, note, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, low_esr }
+    Material material { id, name, unit, stock, minimum, place, price_cents, supplier, note, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, low_esr, on_order }
     Part part { id, tag, kind, design, name, serial, originality, lot, price_cents, acquired, place, inside, quarantine, quarantined, note }
     Machine machine { id, name, purpose, window_from, window_to, standing, priority, note }
     Role role { id, machine, kind, name, required, count, note }

@@ -19,6 +19,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../resources/migrations/0002.sql"),
     include_str!("../../resources/migrations/0003.sql"),
     include_str!("../../resources/migrations/0004.sql"),
+    include_str!("../../resources/migrations/0005.sql"),
 ];
 
 /// The form that this program writes.

@@ -1,6 +1,7 @@
 //! The window itself: what is open, which page is on show, and where commands and changes go.
 
 mod brought;
+mod tables;
 
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -278,6 +279,7 @@ impl App {
                     self.attach(page, files);
                 }
                 Finished::Said(said) => self.notices.push(said),
+                Finished::Table(table) => self.desks.supplies.take_table(table),
                 Finished::Sampled(change, failed) => {
                     self.notices.extend(failed);
                     self.with_session(|session| session.write(change));
@@ -334,6 +336,8 @@ impl App {
             (Ask::Photographs(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: true }),
             // The dialog has asked whether a file may be replaced.
             (Ask::MarkedCopy(photo), Some(path)) => self.copy_out(photo, path, true),
+            (Ask::TableToRead, Some(path)) => self.jobs.read_table(path),
+            (Ask::TableToWrite(table), Some(path)) => self.write_table(table, path, true),
             (Ask::Attachment(page), Some(_)) => self.keep(FilesToKeep { page, paths, are_photographs: false }),
         }
     }
@@ -368,6 +372,8 @@ impl App {
             aim,
             copies,
             kit,
+            tables,
+            tables_to_read,
             forget,
         } = outbox;
         for page in pages {
@@ -402,6 +408,12 @@ impl App {
         }
         for (photo, path) in copies {
             self.copy_out(photo, path, false);
+        }
+        for (table, path) in tables {
+            self.write_table(table, path, false);
+        }
+        for path in tables_to_read {
+            self.jobs.read_table(path);
         }
         for change in changes {
             self.with_session(|session| session.write(change));

@@ -110,6 +110,16 @@ impl Desktop for ThisDesktop {
                 let answer = dialog.set_title(text!("Copy out with marks")).save_file();
                 Box::pin(async { paths(answer.await) })
             }
+            Ask::TableToRead => {
+                let dialog = dialog.add_filter(text!("Tables"), &["csv", "tsv", "txt"]);
+                let answer = dialog.set_title(text!("Choose the file with the table")).pick_file();
+                Box::pin(async { paths(answer.await) })
+            }
+            Ask::TableToWrite(_) => {
+                let dialog = dialog.add_filter("CSV", &["csv"]);
+                let answer = dialog.set_title(text!("Write the table to a file")).save_file();
+                Box::pin(async { paths(answer.await) })
+            }
             Ask::Attachment(_) => {
                 let answer = dialog.set_title(text!("Choose files to attach")).pick_files();
                 Box::pin(async { paths(answer.await.unwrap_or_default()) })

@@ -9,7 +9,9 @@ use super::outbox::{Ask, KeptFile, Picked, PrintedPage, ToSample};
 use super::page::Page;
 use super::session::Session;
 use super::taking_in::attached;
+use crate::paper::file::write_whole;
 use crate::paper::marked_copy;
+use crate::paper::supplies::SuppliesTable;
 use crate::photo::measure::{Sampled, sample};
 use crate::photo::{Colours, Failure, Picture};
 use crate::record::{Change, PhotoId, PhotoMark};
@@ -34,6 +36,8 @@ pub enum Finished {
     Said(String),
     /// A patch to be written, with its colour or why it has none.
     Sampled(Change, Option<String>),
+    /// What stands in a file with a table of materials.
+    Table(String),
 }
 
 /// Jobs under way.
@@ -123,6 +127,27 @@ impl Jobs {
         });
     }
 
+    /// Writes a table of supplies to a file.
+    pub fn write_table(&self, session: &Session, table: SuppliesTable, path: PathBuf, may_replace: bool) {
+        let (logbook, answers, rules) = (session.logbook.clone(), session.answers.clone(), session.rules.clone());
+        self.start(move || {
+            let csv = table.csv(&logbook, &answers, &rules);
+            let (written, path) = (write_whole(csv.as_bytes(), &path, may_replace), path.display());
+            Finished::Said(match written {
+                Ok(()) => text!("The table is written: {path}", path = path),
+                Err(error) if error.kind() == std::io::ErrorKind::AlreadyExists => {
+                    text!("This file is there already: {path}", path = path)
+                }
+                Err(error) => text!("The table cannot be written ({reason}): {path}", reason = error, path = path),
+            })
+        });
+    }
+
+    /// Reads a file with a table of materials.
+    pub fn read_table(&self, path: PathBuf) {
+        self.start(move || table_text(&path).map_or_else(Finished::Said, Finished::Table));
+    }
+
     /// Writes a page into a folder and has the desktop show it.
     pub fn print(&self, page: PrintedPage, folder: PathBuf) {
         let desktop = Arc::clone(&self.desktop);
@@ -146,6 +171,22 @@ impl Jobs {
         let chosen = self.desktop.choose(ask, parent);
         self.start(move || Finished::Picked(Picked { ask, paths: pollster::block_on(chosen) }));
     }
+}
+
+/// The largest file that is taken for a table, bytes: a line for each of ten thousand materials.
+const MOST_TABLE_BYTES: u64 = 4 << 20;
+
+/// What stands in a file that is meant to hold a table, or why it cannot be read.
+fn table_text(path: &Path) -> Result<String, String> {
+    let unread = |reason: &dyn std::fmt::Display| {
+        text!("The table cannot be read ({reason}): {path}", reason = reason, path = path.display())
+    };
+    let size = std::fs::metadata(path).map_err(|error| unread(&error))?.len();
+    if size > MOST_TABLE_BYTES {
+        return Err(unread(&text!("it is larger than {most} MB", most = MOST_TABLE_BYTES >> 20)));
+    }
+    let bytes = std::fs::read(path).map_err(|error| unread(&error))?;
+    String::from_utf8(bytes).map_err(|_| unread(&text!("it is no text in UTF-8: save it as such, or paste the table")))
 }
 
 fn sampled(path: &Path, mark: &PhotoMark) -> anyhow::Result<Sampled> {

@@ -14,6 +14,7 @@ use super::settings::{Hours, Settings};
 use super::taking_in::TakingIn;
 use super::viewer::Aim;
 use crate::assess::Answers;
+use crate::paper::supplies::SuppliesTable;
 use crate::photo::{TakenAt, TakenIn};
 use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark, When};
 use crate::rules::Rules;
@@ -66,6 +67,10 @@ pub struct Outbox {
     pub aim: Option<Aim>,
     /// Photographs whose marked copies are to be written, and where.
     pub copies: Vec<(PhotoId, PathBuf)>,
+    /// Tables of supplies to be written to files that are not there yet.
+    pub tables: Vec<(SuppliesTable, PathBuf)>,
+    /// Files with a table of materials, to be read for the Supplies desk.
+    pub tables_to_read: Vec<PathBuf>,
     /// Kept files that no record came to name.
     pub forget: Vec<Kept>,
 }
@@ -145,6 +150,10 @@ pub enum Ask {
     Attachment(Page),
     /// Where a photograph's marked copy is to be written.
     MarkedCopy(PhotoId),
+    /// A file with a table of materials.
+    TableToRead,
+    /// Where a table of supplies is to be written.
+    TableToWrite(SuppliesTable),
 }
 
 /// What a dialog gave; nothing when it was cancelled or the desktop has none.
@@ -184,6 +193,16 @@ impl Outbox {
     /// Writes a photograph's marked copy to a file that is not there yet.
     pub fn copy_out(&mut self, photo: PhotoId, path: PathBuf) {
         self.copies.push((photo, path));
+    }
+
+    /// Writes a table of supplies to a file that is not there yet.
+    pub fn write_table(&mut self, table: SuppliesTable, path: PathBuf) {
+        self.tables.push((table, path));
+    }
+
+    /// Reads a file with a table of materials, for the Supplies desk.
+    pub fn read_table(&mut self, path: PathBuf) {
+        self.tables_to_read.push(path);
     }
 
     /// Goes to a spot on a part's sheet, or to its head.

@@ -8,6 +8,7 @@ use std::time::{Duration, Instant};
 use benchwright::window::desktop::NoDesktop;
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
+use egui::accesskit::TreeUpdate;
 use egui::{Event, Modifiers, MouseWheelUnit, Pos2, RawInput, Rect, TouchPhase, vec2};
 
 pub fn today() -> NaiveDate {
@@ -20,6 +21,8 @@ pub struct Bench {
     pub app: App,
     scale: f32,
     time: f64,
+    /// What the last frame told a screen reader.
+    told: Option<TreeUpdate>,
 }
 
 impl Bench {
@@ -34,7 +37,7 @@ impl Bench {
             desktop: Arc::new(NoDesktop),
             clock: today,
         };
-        let mut bench = Self { app: App::new(&ctx, start), ctx, scale, time: 0.0 };
+        let mut bench = Self { app: App::new(&ctx, start), ctx, scale, time: 0.0, told: None };
         let began = Instant::now();
         while bench.app.session().is_none() {
             bench.frame(Vec::new());
@@ -59,8 +62,43 @@ impl Bench {
         let output = self.ctx.run_ui(input, |ui| self.app.window_ui(ui, None));
         let shapes = self.ctx.tessellate(output.shapes, output.pixels_per_point);
         let took = began.elapsed();
-        assert!(!shapes.is_empty() && output.platform_output.accesskit_update.is_some());
+        self.told = output.platform_output.accesskit_update;
+        assert!(!shapes.is_empty() && self.told.is_some());
         took
+    }
+
+    /// The first name on show that begins so.
+    pub fn named(&self, begins: &str) -> Option<&str> {
+        let mut names = self.told.iter().flat_map(|told| &told.nodes).filter_map(|(_, node)| node.label());
+        names.find(|name| name.starts_with(begins))
+    }
+
+    /// Presses what is called so.
+    pub fn click(&mut self, name: &str) {
+        let nodes = || self.told.iter().flat_map(|told| &told.nodes);
+        let found = nodes().find(|(_, node)| node.label() == Some(name) && node.bounds().is_some());
+        let bounds = found.and_then(|(_, node)| node.bounds()).unwrap_or_else(|| panic!("“{name}” is not on show"));
+        let at = Pos2::new(bounds.x0.midpoint(bounds.x1) as f32, bounds.y0.midpoint(bounds.y1) as f32);
+        let button = |pressed| Event::PointerButton {
+            pos: at,
+            button: egui::PointerButton::Primary,
+            pressed,
+            modifiers: Modifiers::NONE,
+        };
+        self.frame(vec![Event::PointerMoved(at)]);
+        self.frame(vec![button(true)]);
+        self.frame(vec![button(false)]);
+        self.frame(Vec::new());
+    }
+
+    /// Draws until something is told; how long that took.
+    pub fn until(&mut self, mut is_told: impl FnMut(&Self) -> bool) -> Duration {
+        let began = Instant::now();
+        while !is_told(self) {
+            assert!(began.elapsed() < Duration::from_mins(1), "waited in vain");
+            self.frame(Vec::new());
+        }
+        began.elapsed()
     }
 
     pub fn press(&mut self, keys: egui::KeyboardShortcut) {

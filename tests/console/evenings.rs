@@ -95,3 +95,22 @@ fn a_fault_case_names_its_suspects_and_the_next_trial() {
     assert!(reason(&["faults", &logbook, "9999"]).contains("“9999”"));
     assert!(text(&["faults", &logbook]).contains("Next: "));
 }
+
+#[test]
+fn a_sheet_for_the_bench_stands_in_working_order_with_cautions_before_what_to_do() {
+    let (_folder, logbook) = sample();
+    let page = text(&["sheet", &logbook, "--part", "0071"]);
+    assert!(page.starts_with("<!DOCTYPE html>") && page.contains("0071"), "{page}");
+    let at = |words: &str| page.find(words).unwrap_or_else(|| panic!("“{words}” is not on the page"));
+    // A recap before the rails are measured, and that before power (trade: order of a recap).
+    assert!(at("Replace the failed capacitors") < at("Measure every rail to ground"));
+    assert!(at("Measure every rail to ground") < at("First start on the bench"));
+    let recap = &page[at("Replace the failed capacitors")..at("Measure every rail to ground")];
+    assert!(recap.find("Beware: ").unwrap() < recap.find("Tools: ").unwrap(), "{recap}");
+    let form = json(&["sheet", &logbook, "--hours", "2.5"]);
+    let evening = json(&["tonight", &logbook, "--hours", "2.5"]);
+    let pieces: usize = list(&form, "groups").iter().map(|group| list(group, "pieces").len()).sum();
+    assert_eq!(pieces, list(&evening, "work").len(), "all of the evening is on its sheet");
+    assert_eq!(benchwright(&["sheet", &logbook]).status.code(), Some(2), "of an evening or of a part");
+    assert!(reason(&["sheet", &logbook, "--part", "9999"]).contains("9999"));
+}

@@ -1,7 +1,7 @@
 //! Invented logbooks: as many as asked for, the same for the same seed, and wrong usage refused.
 
 use benchwright::assess::{Answers, Gate};
-use benchwright::record::{Kind, Logbook, Word};
+use benchwright::record::{Kind, KitState, Logbook, Word};
 use benchwright::rules::Rules;
 use benchwright::store::{Store, StoreError, invent};
 use chrono::NaiveDate;
@@ -16,7 +16,8 @@ fn invented(parts: u32, seed: u64) -> std::sync::Arc<Logbook> {
 
 /// All that the logbook says, in words that can be compared.
 fn said(logbook: &Logbook) -> String {
-    format!("{:?}{:?}{:?}{:?}", logbook.parts, logbook.machines, logbook.designs, logbook.places)
+    let supplies = format!("{:?}{:?}", logbook.materials, logbook.kits);
+    format!("{:?}{:?}{:?}{:?}{supplies}", logbook.parts, logbook.machines, logbook.designs, logbook.places)
 }
 
 #[test]
@@ -43,6 +44,28 @@ fn as_much_hangs_on_parts_as_a_workshop_of_ten_thousand_would_have() {
     let common = [Kind::Mainboard, Kind::VideoCard, Kind::MemoryModule, Kind::HardDisk, Kind::PowerSupply, Kind::Case];
     for kind in common {
         assert!(logbook.parts.iter().any(|file| file.part.kind == kind), "no {}", kind.label());
+    }
+}
+
+#[test]
+fn supplies_are_in_proportion_and_kits_stand_in_every_state() {
+    let logbook = invented(3000, 1);
+    let states: Vec<KitState> = logbook.kits.iter().map(|kit| kit.kit.state).collect();
+    assert_eq!(states.len(), 6, "one for five hundred parts");
+    assert!(KitState::ALL.iter().all(|state| states.contains(state)), "{states:?}");
+    assert!(logbook.kits.iter().all(|kit| kit.positions().count() > 2));
+    let uses: usize = logbook.parts.iter().map(|file| file.uses.len()).sum();
+    let orders: usize = logbook.parts.iter().map(|file| file.work_after.len()).sum();
+    assert!(uses > 300 && orders > 10, "{uses} uses, {orders} orders by hand");
+    assert!(logbook.materials.len() > 100 && logbook.materials.iter().any(|one| one.on_order > 0.0));
+    // An order by hand that went in a circle would keep both pieces from ever being begun.
+    let answers = Answers::of(&logbook, &Rules::shipped(), NaiveDate::from_ymd_opt(2026, 11, 24).unwrap());
+    for part in &answers.parts {
+        for (at, task) in part.tasks.iter().enumerate() {
+            for first in &task.elsewhere {
+                assert_eq!(answers.way_back((part.part, at as u16), *first), None);
+            }
+        }
     }
 }
 

@@ -50,8 +50,9 @@ fn supplies_tell_what_is_reserved_and_what_to_buy_for_what() {
     assert_eq!(held["for"][0]["kit"], "Second half of 0071");
     assert_eq!(list(&answer, "kits")[0]["state"], "ordered");
     let low = list(&answer, "to_buy").iter().find(|one| one["what"] == "Alcohol 90 % or more").unwrap();
-    // 150 ml are there, 500 ml should be.
-    assert_eq!(low["amount"], 350.0);
+    // 150 ml are there and 200 ml on order, 500 ml should be.
+    assert_eq!(low["amount"], 150.0);
+    assert!(low["for"].as_array().unwrap().contains(&"200 on order".into()), "{low}");
     let lacks =
         list(&answer, "to_buy").iter().any(|one| one["for"][0].as_str().unwrap().contains("The schoolroom, 1991"));
     assert!(lacks, "a role that no part fills is to be bought");
@@ -88,4 +89,25 @@ fn a_table_with_wrong_lines_is_refused_line_by_line_and_nothing_is_taken() {
     std::fs::write(&file, "material;colour\nSolder;grey\n").unwrap();
     assert!(reason(&take).contains("“colour” is no column"));
     assert_eq!(json(&["supplies", &logbook])["stock"], before);
+}
+
+#[test]
+fn a_board_names_the_posts_that_suit_it_and_what_nobody_has_is_to_be_bought() {
+    let (_folder, logbook) = sample();
+    let board = json(&["part", &logbook, "0058"]);
+    let posts: Vec<_> = list(&board, "posts").iter().map(|one| (&one["mechanism"], &one["suits"])).collect();
+    assert_eq!(*posts[0].0, "Slot 1 retention posts");
+    assert_eq!(posts[0].1.as_array().unwrap(), &["0108"]);
+    assert_eq!(
+        (posts[1].0.as_str().unwrap(), posts[1].1.as_array().unwrap().len()),
+        ("Slot 1 heavy cooler support", 0)
+    );
+    assert!(text(&["part", &logbook, "0108"]).contains("It suits the posts of: 0058"));
+    let answer = json(&["supplies", &logbook]);
+    let line = list(&answer, "to_buy").iter().find(|one| one["what"] == "Slot 1 heavy cooler support").unwrap();
+    assert_eq!((&line["amount"], &line["for"][0]), (&1.0.into(), &"0058 wants it".into()));
+    assert!(
+        list(&answer, "to_buy").iter().all(|one| one["what"] != "Slot 1 retention posts"),
+        "they lie in the drawer"
+    );
 }

@@ -12,7 +12,12 @@ use tempfile::TempDir;
 
 use crate::support::{assert_same, id, put};
 
-const FORMS: [&str; 3] = [include_str!("forms/1.sql"), include_str!("forms/2.sql"), include_str!("forms/3.sql")];
+const FORMS: [&str; 4] = [
+    include_str!("forms/1.sql"),
+    include_str!("forms/2.sql"),
+    include_str!("forms/3.sql"),
+    include_str!("forms/4.sql"),
+];
 
 /// A logbook of a form in a folder of its own.
 fn laid(form: usize) -> (TempDir, PathBuf) {

@@ -108,6 +108,22 @@ fn tonight_stands_in_working_order_with_its_cautions_and_is_begun_with_one_press
 }
 
 #[test]
+fn while_the_evening_is_worked_out_it_can_be_stopped_and_then_shows_what_was_found() {
+    let mut hand = Hand::on(change(), SIZE);
+    hand.window.get_by_role_and_label(Role::Tab, "Bench").click();
+    hand.window.run();
+    hand.window.get_by_role_and_label(Role::Button, "Tonight").click();
+    let until = std::time::Instant::now() + std::time::Duration::from_secs(10);
+    while !says(&hand, "Working it out…") {
+        assert!(std::time::Instant::now() < until, "the search is never seen at work");
+        hand.window.step();
+    }
+    hand.window.get_by_role_and_label(Role::Button, "Stop").click();
+    hand.until("what was found", |hand| says(hand, " left over") || says(hand, "Nothing that can be done fits"));
+    assert!(!says(&hand, "Working it out…"));
+}
+
+#[test]
 fn hours_of_tonight_take_effect_as_they_are_typed_and_are_remembered() {
     let mut hand = hand("Tonight");
     hand.until("tonight's work", |hand| says(hand, "Begin: Cut the leaking cell out, 0042"));

@@ -1,6 +1,6 @@
 //! Proofs with their figures and files, readings over time, and the search for a fault.
 
-use benchwright::record::{CaseState, Change, FindingSource, Kind, ProofResult, Reading, TrialResult};
+use benchwright::record::{CaseState, Change, FindingSource, Kind, PartFile, ProofResult, Reading, TrialResult};
 use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::accesskit::Role;
@@ -153,6 +153,46 @@ fn a_fault_is_looked_for_by_the_trial_that_is_proposed_and_ends_in_a_finding_wit
     assert_eq!(kept.findings[0].finding.source, FindingSource::Hand);
     assert_eq!(kept.work[0].title, "Mend: cracked joint at the slot");
     assert!(says(&hand, "Work: Mend: cracked joint at the slot"), "the work is outstanding now");
+}
+
+/// A case on a board, closed in one way after its notes were written.
+fn closed(end: &str, notes: &str) -> (Hand, PartFile) {
+    let board = part("0042", Kind::Mainboard, "Veltrane board");
+    let mut hand = sheet(&board, Change::new("Log"));
+    press(&mut hand, "It shows a fault…");
+    hand.fill("What was seen, heard or smelt", "stalls when warm");
+    press(&mut hand, "Open the case");
+    press(&mut hand, "Close the case…");
+    take(&mut hand, "How it ended", end);
+    assert!(!can_press(&hand, "Keep: the case is closed"), "how it ended is told");
+    let field = |hand: &Hand| hand.window.get_by_role_and_label(Role::MultilineTextInput, notes).focus();
+    field(&hand);
+    hand.window.run();
+    let words = "eight hours at 35 °C, twice";
+    hand.window.get_by_role_and_label(Role::MultilineTextInput, notes).type_text(words);
+    hand.window.run();
+    press(&mut hand, "Keep: the case is closed");
+    let kept = file(&hand, board.id);
+    assert_eq!(kept.cases[0].case.outcome, words);
+    assert!(kept.findings.is_empty() && kept.work.is_empty(), "nothing was found, so nothing is to be mended");
+    (hand, kept)
+}
+
+#[test]
+fn a_fault_that_does_not_show_again_ends_as_not_reproduced_and_can_be_looked_for_again() {
+    let (mut hand, kept) = closed("Not reproduced", "How long and under what it was tried");
+    assert_eq!(kept.cases[0].case.state, CaseState::NotReproduced);
+    press(&mut hand, "Look again for: stalls when warm");
+    assert_eq!(file(&hand, kept.part.id).cases[0].case.state, CaseState::Open);
+}
+
+#[test]
+fn a_case_is_given_up_with_a_reason_and_undone_by_one_undo() {
+    let (mut hand, kept) = closed("Given up", "Why it is left");
+    assert_eq!(kept.cases[0].case.state, CaseState::GivenUp);
+    hand.give(Command::Undo);
+    hand.settle();
+    assert_eq!(file(&hand, kept.part.id).cases[0].case.state, CaseState::Open);
 }
 
 #[test]

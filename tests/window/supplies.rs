@@ -1,11 +1,14 @@
 //! Supplies: stock changed where it stands, tables in, kits gathered, what to buy, what it cost.
 
+use std::sync::Arc;
+
 use benchwright::record::*;
 use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
 
+use crate::desktop::Told;
 use crate::hand::{Hand, part};
 use crate::records::{self, moment};
 
@@ -144,4 +147,87 @@ fn a_role_that_no_part_fills_is_on_the_list_and_costs_add_up() {
     );
     leaf(&mut hand, "What it cost");
     assert!(hand.rows()[0].starts_with("The exhibit, bought for 12.50 EUR"), "{:#?}", hand.rows());
+}
+
+#[test]
+fn what_is_ordered_is_not_asked_for_again_until_it_has_come() {
+    let mut hand = hand(stocked());
+    let choose = |hand: &mut Hand| {
+        hand.window.query_all_by_role(Role::Row).next().unwrap().click();
+        hand.window.run();
+    };
+    choose(&mut hand);
+    hand.press("It is ordered: 10 g");
+    hand.settle();
+    let rows = hand.rows();
+    assert!(rows.len() == 1 && rows[0].starts_with("Solder, 10 on order, row"), "{rows:#?}");
+    // Ten more are used up: only those are lacking beyond what is on its way.
+    let mut change = Change::new("Use");
+    change.put(Material { stock: 30.0, ..Material::clone(&logbook(&hand).materials[0]) });
+    hand.window.state().session().unwrap().store().send(change);
+    hand.until("the shortfall", |hand| hand.rows()[0].starts_with("Solder, 10 g, less than 50 left; 10 on order"));
+    choose(&mut hand);
+    hand.press("It has come: 10 g into stock");
+    hand.settle();
+    let solder = logbook(&hand).materials[0].clone();
+    assert_eq!((solder.stock, solder.on_order), (40.0, 0.0));
+}
+
+#[test]
+fn spares_that_an_ordered_kit_brings_are_taken_off_a_shortfall() {
+    let mut change = Change::new("Stock and a kit");
+    let cans = Material { stock: 1.0, minimum: 10.0, ..records::material("Capacitor 1000 µF 6.3 V") };
+    let kit = records::kit("Recap of 0042", KitState::Ordered, moment("2026-03-01"));
+    let line = KitLine { material: Some(cans.id), to_buy: 5, spares: 4, ..records::kit_line(kit.id) };
+    change.put(cans).put(kit).put(line);
+    let hand = hand(change);
+    // Five of the nine are for positions: one that lies here and four to spare leave five lacking of ten.
+    let row = "Capacitor 1000 µF 6.3 V, 5 piece, less than 10 left; 4 on order to spare, with kit Recap of 0042";
+    assert!(hand.rows().len() == 1 && hand.rows()[0].starts_with(row), "{:#?}", hand.rows());
+}
+
+#[test]
+fn tables_go_to_a_file_and_come_from_one_and_nothing_is_overwritten_by_a_typed_path() {
+    let told = Arc::new(Told::default());
+    let mut hand = Hand::on_desktop(stocked(), SIZE, told.clone());
+    hand.give(Command::Go(Page::Supplies));
+    let list = hand.folder.path().join("list.csv");
+    let write_list = |hand: &mut Hand| {
+        hand.press("Write the table to a file…");
+        hand.fill("File to be written, ending in .csv", list.to_str().unwrap());
+        hand.press("Write the table");
+    };
+    write_list(&mut hand);
+    let says = |hand: &Hand, text: &str| hand.window.query_all_by_label_contains(text).next().is_some();
+    hand.until("the file", |hand| says(hand, "The table is written: "));
+    let written = std::fs::read_to_string(&list).unwrap();
+    assert!(written.starts_with("what,amount,unit") && written.contains("Solder,10,g"), "{written}");
+    std::fs::write(&list, "mine").unwrap();
+    write_list(&mut hand);
+    hand.until("the refusal", |hand| says(hand, "This file is there already: "));
+    assert_eq!(std::fs::read_to_string(&list).unwrap(), "mine");
+
+    // The dialog has asked by itself whether a file may be replaced.
+    let stock = hand.folder.path().join("stock.csv");
+    std::fs::write(&stock, "old").unwrap();
+    *told.files.lock().unwrap() = vec![stock.clone()];
+    leaf(&mut hand, "In stock");
+    hand.press("Write the table to a file…");
+    hand.press("Look for it…");
+    hand.until("the stock", |_| std::fs::read_to_string(&stock).unwrap().starts_with("name,stock,unit"));
+
+    let table = std::fs::read_to_string(&stock).unwrap().replace("Solder,40", "Solder,99");
+    std::fs::write(&stock, table).unwrap();
+    hand.press("Read a table from a file…");
+    hand.press("Look for it…");
+    hand.until("the table", |hand| hand.rows().iter().any(|row| row.contains("Solder, 99 g (known)")));
+    hand.press("Take 2 lines in");
+    hand.settle();
+    assert_eq!(logbook(&hand).materials.iter().find(|one| one.name == "Solder").unwrap().stock, 99.0);
+
+    std::fs::write(&stock, [0xff, 0xfe, 0x00]).unwrap();
+    hand.press("Read a table from a file…");
+    hand.fill("File with the table", stock.to_str().unwrap());
+    hand.press("Read the table");
+    hand.until("why not", |hand| says(hand, "it is no text in UTF-8"));
 }

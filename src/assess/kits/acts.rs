@@ -1,15 +1,12 @@
 //! What is written when a kit is made, and at each step of its life.
 
-use std::collections::HashMap;
-
 use uuid::Uuid;
 
+use super::used::{sums, used};
 use super::{Proposal, Spec};
-use crate::assess::findings::after_capacitors;
-use crate::assess::{outstanding, supplies};
+use crate::assess::supplies;
 use crate::record::{
-    CapacitorId, CapacitorLook, CapacitorState, Entry, Id, Kit, KitFile, KitLine, KitPosition, KitState, Logbook,
-    Material, MaterialId, Moment, PartFile, When,
+    Entry, Id, Kit, KitFile, KitLine, KitPosition, KitState, Logbook, Material, MaterialId, Moment, When,
 };
 use crate::rules::Rules;
 use crate::text;
@@ -123,7 +120,7 @@ pub fn step(
 /// Whether what the kit takes from stock is there and nobody else's.
 fn is_free(file: &KitFile, logbook: &Logbook) -> Result<(), Hindrance> {
     let reserved = supplies::reserved(logbook);
-    for (material, asked) in sums(file, |line| line.from_stock) {
+    for (material, asked) in sums(std::slice::from_ref(file), |line| line.from_stock) {
         let Some(known) = logbook.material(material) else { continue };
         let free = known.stock - reserved.of(material);
         if asked > free {
@@ -131,21 +128,6 @@ fn is_free(file: &KitFile, logbook: &Logbook) -> Result<(), Hindrance> {
         }
     }
     Ok(())
-}
-
-/// Pieces by material, over all lines that are of the stock.
-fn sums(file: &KitFile, pieces: impl Fn(&KitLine) -> u32) -> Vec<(MaterialId, f64)> {
-    let mut sums: Vec<(MaterialId, f64)> = Vec::new();
-    for line in file.lines.iter().map(|line| &line.line) {
-        let Some(material) = line.material else { continue };
-        let amount = f64::from(pieces(line));
-        match sums.iter_mut().find(|(known, _)| *known == material) {
-            Some((_, sum)) => *sum += amount,
-            None => sums.push((material, amount)),
-        }
-    }
-    sums.retain(|(_, sum)| *sum > 0.0);
-    sums
 }
 
 /// What was bought goes into stock; a line that is nothing of the stock yet becomes a material of its own.
@@ -186,57 +168,4 @@ fn material_of(line: &KitLine, id: MaterialId) -> Material {
         low_esr: Some(spec.low_esr),
         ..Material::new(id, &spec.name())
     }
-}
-
-/// Out of stock, and told at each position. A finding closes by its positions only where no recap of the part is
-/// outstanding any more: one that is ends with its own evidence.
-fn used(
-    file: &KitFile,
-    logbook: &Logbook,
-    rules: &Rules,
-    at: Moment,
-    ids: &mut dyn FnMut() -> Uuid,
-) -> Result<Vec<Entry>, Hindrance> {
-    let mut entries = Vec::new();
-    for (material, pieces) in sums(file, |line| line.from_stock + line.to_buy) {
-        let Some(known) = logbook.material(material) else { continue };
-        if pieces > known.stock {
-            return Err(Hindrance::Short { material: known.name.clone(), asked: pieces, free: known.stock });
-        }
-        entries.push(Material { stock: known.stock - pieces, ..Material::clone(known) }.into());
-    }
-    let fitted: HashMap<CapacitorId, String> = file
-        .lines
-        .iter()
-        .flat_map(|line| line.positions.iter().map(|one| (one.capacitor, Spec::of_line(&line.line).name())))
-        .collect();
-    for part in &logbook.parts {
-        let own = || part.capacitors.iter().filter(|one| fitted.contains_key(&one.position.id));
-        if own().next().is_none() {
-            continue;
-        }
-        let mut would_be = PartFile::clone(part);
-        for one in own() {
-            let look = CapacitorLook {
-                id: Id::from_uuid(ids()),
-                capacitor: one.position.id,
-                looked: at,
-                state: CapacitorState::Sound,
-                measured_uf: None,
-                esr_mohm: None,
-                leakage_ua: None,
-                replaced_by: fitted[&one.position.id].clone(),
-                note: text!("Kit {name}", name = file.kit.name),
-            };
-            entries.push(look.clone().into());
-            // What is written next comes after all that is written.
-            would_be.hang(CapacitorLook { looked: Moment { sequence: u32::MAX, ..at }, ..look }.into());
-        }
-        let called = rules.orders.first().map_or(&[][..], |order| &order.called);
-        let is_recap = |task: &outstanding::Task| task.materials().iter().any(|name| called.contains(name));
-        if !outstanding::of_part(part, rules).iter().any(is_recap) {
-            entries.extend(after_capacitors(&would_be, rules, at, ids));
-        }
-    }
-    Ok(entries)
 }

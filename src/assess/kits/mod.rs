@@ -17,6 +17,7 @@ pub mod demand;
 pub mod fill;
 pub mod scope;
 mod shrink;
+pub mod used;
 
 use std::sync::Arc;
 

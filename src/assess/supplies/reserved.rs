@@ -1,4 +1,4 @@
-//! What kits hold of the stock, and which positions and parts wait for a kit.
+//! What kits hold of the stock and bring to it, and which positions and parts wait for a kit.
 
 use std::collections::{BTreeMap, HashMap};
 
@@ -41,6 +41,22 @@ pub fn reserved(logbook: &Logbook) -> Reserved {
         }
     }
     reserved
+}
+
+/// What ordered kits bring of each material beyond what their positions take, with the kit.
+pub fn on_order(logbook: &Logbook) -> HashMap<MaterialId, Vec<(KitId, f64)>> {
+    let mut coming: HashMap<MaterialId, Vec<(KitId, f64)>> = HashMap::new();
+    for file in logbook.kits.iter().filter(|file| file.kit.state == KitState::Ordered) {
+        for line in file.lines.iter().map(|line| &line.line).filter(|line| line.spares > 0) {
+            let Some(material) = line.material else { continue };
+            let held = coming.entry(material).or_default();
+            match held.iter_mut().find(|(kit, _)| *kit == file.kit.id) {
+                Some((_, sum)) => *sum += f64::from(line.spares),
+                None => held.push((file.kit.id, f64::from(line.spares))),
+            }
+        }
+    }
+    coming
 }
 
 /// The positions that an unfinished kit serves, each with its kit.

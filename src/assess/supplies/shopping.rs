@@ -1,11 +1,13 @@
-//! The shopping list: kits, parts that machines lack, and materials that work asks for or that run low.
+//! The shopping list: kits, parts that machines lack, retention hardware, and materials that work asks for or that run
+//! low, less what is on order.
 
-use super::reserved;
+use super::{on_order, reserved};
 use crate::assess::kits::Spec;
 use crate::assess::outstanding::materials;
 use crate::assess::reason::machine_name;
+use crate::assess::retention::{self, Missing};
 use crate::assess::{Answers, Reason};
-use crate::record::{KitId, KitLineId, KitState, Logbook, MachineId, MaterialId, RoleId, Word as _};
+use crate::record::{Kind, KitId, KitLineId, KitState, Logbook, MachineId, MaterialId, PartId, RoleId, Word as _};
 use crate::rules::Rules;
 use crate::{counted, text};
 
@@ -20,6 +22,12 @@ pub enum For {
     Work { tasks: usize },
     /// What is there, less what is reserved, is below the minimum.
     Minimum { minimum: f64 },
+    /// A board whose card or cooler nothing holds.
+    Board { board: PartId },
+    /// So much was ordered by hand and has not come: it is not counted again.
+    OnOrder { amount: f64 },
+    /// So many pieces come to spare with an ordered kit: they are not counted again.
+    Spares { kit: KitId, amount: f64 },
 }
 
 /// One thing to buy.
@@ -29,7 +37,8 @@ pub struct ToBuy {
     pub name: String,
     pub spec: Option<Spec>,
     pub unit: String,
-    /// How much, in its unit; `None` where nobody can tell, as with a cleaner that work asks for.
+    /// How much, in its unit; `None` where nobody can tell, as with a cleaner that work asks for, and where what is on
+    /// order is enough.
     pub amount: Option<f64>,
     /// What of the stock it is.
     pub material: Option<MaterialId>,
@@ -53,6 +62,14 @@ impl For {
                 counted!("{count} piece of work asks for it", "{count} pieces of work ask for it", tasks)
             }
             Self::Minimum { minimum } => text!("less than {minimum} left", minimum = minimum),
+            Self::Board { board } => {
+                text!("{tag} wants it", tag = logbook.part(board).map_or("", |file| &file.part.tag))
+            }
+            Self::OnOrder { amount } => text!("{amount} on order", amount = amount),
+            Self::Spares { kit, amount } => {
+                let name = logbook.kit(kit).map_or("", |file| &file.kit.name);
+                text!("{amount} on order to spare, with kit {name}", amount = amount, name = name)
+            }
         }
     }
 }
@@ -73,10 +90,12 @@ impl ToBuy {
     }
 }
 
-/// Everything to buy: lines of frozen kits, then parts for machines, then materials by name.
+/// Everything to buy: lines of frozen kits, then parts for machines, then retention hardware, then materials by name.
 pub fn to_buy(logbook: &Logbook, answers: &Answers, rules: &Rules) -> Vec<ToBuy> {
     let mut list = kit_lines(logbook);
-    list.extend(roles(logbook, answers));
+    let posts = retention::missing(answers, logbook, rules);
+    list.extend(roles(logbook, answers, &posts));
+    list.extend(posts.iter().map(|missing| of_posts(missing, rules)));
     list.extend(stuff(logbook, answers, rules));
     list
 }
@@ -103,13 +122,36 @@ fn kit_lines(logbook: &Logbook) -> Vec<ToBuy> {
         .collect()
 }
 
-fn roles(logbook: &Logbook, answers: &Answers) -> Vec<ToBuy> {
+fn of_posts(missing: &Missing, rules: &Rules) -> ToBuy {
+    ToBuy {
+        name: rules.connectors.label(&missing.rule.mechanism).to_owned(),
+        spec: None,
+        unit: text!("piece").to_owned(),
+        amount: Some(missing.count as f64),
+        material: None,
+        stock: None,
+        price_cents: None,
+        supplier: String::new(),
+        reasons: missing.boards.iter().map(|board| For::Board { board: *board }).collect(),
+    }
+}
+
+/// Roles that no part fills; one of retention hardware is told by the board that wants it, where one does.
+fn roles(logbook: &Logbook, answers: &Answers, posts: &[Missing]) -> Vec<ToBuy> {
+    let is_told = |machine: MachineId, role: RoleId| {
+        let file = logbook.machine(machine);
+        let roles = file.map_or(&[][..], |file| &file.roles);
+        let members = answers.machine(machine).map_or(&[][..], |of| &of.members);
+        roles.iter().any(|known| known.id == role && known.kind == Kind::Retention)
+            && posts.iter().any(|missing| missing.boards.iter().any(|board| members.contains(board)))
+    };
     let reasons = answers.machines.iter().flat_map(|of| of.readiness.gates.iter().flat_map(|gate| &gate.reasons));
     let missing = reasons.filter_map(|reason| match reason {
         Reason::RoleEmpty { machine, role, missing } => Some((*machine, *role, *missing)),
         _ => None,
     });
     missing
+        .filter(|(machine, role, _)| !is_told(*machine, *role))
         .map(|(machine, role, missing)| {
             let told = logbook.machine(machine).and_then(|file| file.roles.iter().find(|one| one.id == role));
             let name = told.map(|one| if one.name.is_empty() { one.kind.label().to_owned() } else { one.name.clone() });
@@ -132,7 +174,12 @@ fn roles(logbook: &Logbook, answers: &Answers) -> Vec<ToBuy> {
 fn stuff(logbook: &Logbook, answers: &Answers, rules: &Rules) -> Vec<ToBuy> {
     let reserved = reserved(logbook);
     let called = rules.orders.first().map_or(&[][..], |order| &order.called);
-    let tasks = answers.parts.iter().flat_map(|part| &part.tasks);
+    let coming = on_order(logbook);
+    // A mechanism that a board's design tells has a line of its own.
+    let tasks = answers.parts.iter().flat_map(|part| {
+        let is_told = |name: &String| retention::is_told(part, name, rules);
+        part.tasks.iter().filter(move |task| !task.materials().iter().any(is_told))
+    });
     let mut needs = materials(tasks, &logbook.materials);
     // Capacitors are gathered in kits.
     needs.retain(|need| !called.contains(&need.name));
@@ -140,20 +187,27 @@ fn stuff(logbook: &Logbook, answers: &Answers, rules: &Rules) -> Vec<ToBuy> {
     for material in &logbook.materials {
         let lower = material.name.to_lowercase();
         let wanted = needs.iter().position(|need| need.name.to_lowercase() == lower).map(|at| needs.remove(at));
+        let spares = coming.get(&material.id).map_or(&[][..], Vec::as_slice);
+        let to_come = material.on_order + spares.iter().map(|(_, amount)| amount).sum::<f64>();
         let free = material.stock - reserved.of(material.id);
+        let short = material.minimum - free - to_come;
         let mut reasons = Vec::new();
-        if free < material.minimum {
+        if short > 0.0 {
             reasons.push(For::Minimum { minimum: material.minimum });
         }
         reasons.extend(wanted.filter(|_| material.stock <= 0.0).map(|need| For::Work { tasks: need.tasks }));
+        if material.on_order > 0.0 {
+            reasons.push(For::OnOrder { amount: material.on_order });
+        }
         if reasons.is_empty() {
             continue;
         }
+        reasons.extend(spares.iter().map(|(kit, amount)| For::Spares { kit: *kit, amount: *amount }));
         list.push(ToBuy {
             name: material.name.clone(),
             spec: Spec::of_material(material),
             unit: material.unit.clone(),
-            amount: (material.minimum > free).then_some(material.minimum - free),
+            amount: (short > 0.0).then_some(short),
             material: Some(material.id),
             stock: Some(material.stock),
             price_cents: material.price_cents,

@@ -11,6 +11,7 @@
 
 use super::closure::Closure;
 use super::finish::{Rest, finish};
+use crate::assess::Patience;
 
 /// Something that can be chosen.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -47,8 +48,8 @@ pub const PATIENCE: u64 = 3_000_000;
 
 /// The best choice within `minutes`; the best found and its bound where `patience` ran out. Pieces of a circle, or
 /// after a place that is not in the list, are never chosen.
-pub fn choose(pieces: &[Piece], minutes: u32, patience: u64) -> Choice {
-    let mut search = Search::new(pieces, minutes, patience);
+pub fn choose(pieces: &[Piece], minutes: u32, patience: impl Into<Patience>) -> Choice {
+    let mut search = Search::new(pieces, minutes, patience.into());
     search.run();
     search.into_choice()
 }
@@ -69,7 +70,7 @@ struct Search<'a> {
     /// Pieces that are worth nothing and come after nothing, but before others: set-ups.
     hubs: Vec<usize>,
     minutes: i64,
-    patience: u64,
+    patience: Patience,
     marks: Vec<Mark>,
     best: Vec<usize>,
     best_worth: i64,
@@ -100,7 +101,7 @@ struct Split {
 }
 
 impl<'a> Search<'a> {
-    fn new(pieces: &'a [Piece], minutes: u32, patience: u64) -> Self {
+    fn new(pieces: &'a [Piece], minutes: u32, patience: Patience) -> Self {
         let mut before = vec![Vec::new(); pieces.len()];
         for (at, piece) in pieces.iter().enumerate() {
             for first in piece.after.iter().filter(|first| **first < pieces.len()) {
@@ -188,20 +189,20 @@ impl<'a> Search<'a> {
 
     fn run(&mut self) {
         let root = self.relax(&Set::default());
-        self.open_bound = 0;
         self.descend(root, Set::default());
     }
 
     /// Decides piece after piece, the more promising way first.
     fn descend(&mut self, node: Relaxed, inside: Set) {
-        let Relaxed { bound, split: Some(split) } = node else { return };
+        let Relaxed { bound, split } = node;
         if bound <= self.best_worth {
             return;
         }
-        if self.patience == 0 {
+        // A node that is worth looking at has a split, unless it was left in the middle.
+        let Some(split) = split.filter(|_| !self.patience.is_out()) else {
             self.open_bound = self.open_bound.max(bound);
             return;
-        }
+        };
         let Some((branch, take_first)) = self.branch(&split, &inside) else { return };
         for take in [take_first, !take_first] {
             let mut log = Vec::new();
@@ -214,7 +215,9 @@ impl<'a> Search<'a> {
             } else {
                 self.leave_out(branch, &mut log);
             }
-            if inside.minutes <= self.minutes && bound > self.best_worth {
+            if self.patience.is_stopped() {
+                self.open_bound = self.open_bound.max(bound);
+            } else if inside.minutes <= self.minutes && bound > self.best_worth {
                 let child = self.relax(&inside);
                 self.descend(Relaxed { bound: child.bound.min(bound), ..child }, inside);
             }
@@ -234,7 +237,7 @@ impl<'a> Search<'a> {
         }
         let room = self.minutes - inside.minutes;
         let free: Vec<usize> = self.order.iter().copied().filter(|at| self.marks[*at] == Mark::Free).collect();
-        self.patience = self.patience.saturating_sub(free.len() as u64 * 4 + room as u64);
+        self.patience.spend(free.len() as u64 * 4 + room as u64);
         let beats = self.best_worth - inside.worth;
         let group = match finish(&Rest { pieces: self.pieces, free: &free, room, price: split.price, beats }) {
             Ok(better) => {
@@ -258,7 +261,7 @@ impl<'a> Search<'a> {
         let mut free: Vec<usize> = (0..self.pieces.len()).filter(|at| self.marks[*at] == Mark::Free).collect();
         // What no longer fits by itself is of no use in this node; what comes after it does not fit either.
         free.retain(|at| i64::from(self.pieces[*at].minutes) <= room);
-        self.patience = self.patience.saturating_sub(free.len() as u64 + 1);
+        self.patience.spend(free.len() as u64 + 1);
         let mut closure = Closure::new(&free, self.pieces, &self.marks_in());
         let sum = |members: Vec<usize>, pieces: &[Piece]| {
             let minutes = members.iter().map(|at| i64::from(pieces[*at].minutes)).sum();
@@ -272,10 +275,16 @@ impl<'a> Search<'a> {
             self.note(inside, &over);
             return Relaxed { bound: inside.worth + over.worth, split: None };
         }
+        let most = inside.worth + over.worth;
         loop {
+            if self.patience.is_stopped() {
+                let filled = self.filled(fits, room, &free);
+                self.note(inside, &filled);
+                return Relaxed { bound: most, split: None };
+            }
             // The price of a minute at which both sets are worth the same, as a fraction.
             let (rise, run) = (over.worth - fits.worth, over.minutes - fits.minutes);
-            self.patience = self.patience.saturating_sub(free.len() as u64 + 1);
+            self.patience.spend(free.len() as u64 + 1);
             let priced = |piece: &Piece| i64::from(piece.worth) * run - i64::from(piece.minutes) * rise;
             let set = sum(closure.best(priced), self.pieces);
             let at_price = |set: &Set| set.worth * run - set.minutes * rise;

@@ -23,7 +23,7 @@ use std::collections::HashMap;
 pub use choose::{Choice, PATIENCE, Piece, choose};
 pub use why::{Missed, Why};
 
-use super::Answers;
+use super::{Answers, Patience};
 use crate::record::{Logbook, MachineId, PartId};
 use crate::rules::Rules;
 pub(super) use gather::minutes_of;
@@ -89,8 +89,14 @@ pub struct Tonight {
 }
 
 /// The best work for an evening; see the rule at the head of this module. Looking is broken off after `patience`
-/// (see [`PATIENCE`]); the bound then says how much better another choice might be at most.
-pub fn tonight(answers: &Answers, logbook: &Logbook, rules: &Rules, evening: Evening, patience: u64) -> Tonight {
+/// (see [`PATIENCE`]), or once it is stopped; the bound then says how much better another choice might be at most.
+pub fn tonight(
+    answers: &Answers,
+    logbook: &Logbook,
+    rules: &Rules,
+    evening: Evening,
+    patience: impl Into<Patience>,
+) -> Tonight {
     let Gathered { items, problem } = gather::gather(answers, logbook, rules, evening);
     let choice = choose(&problem, evening.minutes, patience);
     let is_chosen = {

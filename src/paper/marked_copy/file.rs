@@ -1,10 +1,9 @@
 //! A marked copy as a file outside the logbook.
 
-use std::fs::{self, OpenOptions};
-use std::io::Write as _;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use super::{CopyError, CopyFormat, copy, title};
+use crate::paper::file::write_whole;
 use crate::photo::Picture;
 use crate::photo::measure::sample_missing;
 use crate::record::{Logbook, PhotoId, Word as _};
@@ -41,23 +40,8 @@ fn format_of(path: &Path) -> Result<CopyFormat, CopyError> {
     format.ok_or_else(|| CopyError::Ending { path: path.to_owned() })
 }
 
-/// Writes a file whole or not at all. What may be replaced stays as it was until the new one is complete.
 fn write(bytes: &[u8], path: &Path, may_replace: bool) -> Result<(), CopyError> {
-    let mut beside = path.as_os_str().to_owned();
-    beside.push(format!(".{}.part", std::process::id()));
-    let beside = PathBuf::from(beside);
-    let first = if may_replace { &beside } else { path };
-    let mut options = OpenOptions::new();
-    options.write(true).create_new(!may_replace).create(true).truncate(may_replace);
-    let written = options.open(first).and_then(|mut file| {
-        let whole = file.write_all(bytes).and_then(|()| file.sync_all());
-        let kept = whole.and_then(|()| if may_replace { fs::rename(&beside, path) } else { Ok(()) });
-        kept.inspect_err(|_| {
-            // Half a copy is worse than none.
-            let _ = fs::remove_file(first);
-        })
-    });
-    written.map_err(|source| match source.kind() {
+    write_whole(bytes, path, may_replace).map_err(|source| match source.kind() {
         std::io::ErrorKind::AlreadyExists => CopyError::There { path: path.to_owned() },
         _ => CopyError::Unwritten { path: path.to_owned(), source },
     })

@@ -6,6 +6,7 @@ mod figures;
 mod machine;
 mod part;
 mod photograph;
+mod supplies;
 
 use std::path::Path;
 
@@ -34,8 +35,8 @@ struct Ground {
 }
 
 /// Makes a new logbook at `path` with `parts` invented parts (at most [`MOST_PARTS`]) and all that hangs on them, as
-/// if today were `today`. Of 10,000 parts, about 60,000 findings, 100,000 capacitor positions and 40 machines come.
-/// Waits for the disk.
+/// if today were `today`. Of 10,000 parts, about 60,000 findings, 100,000 capacitor positions, 40 machines and 20 kits
+/// come. Waits for the disk.
 pub fn create(path: &Path, today: NaiveDate, parts: u32, seed: u64) -> Result<Store, StoreError> {
     let parts = parts.min(MOST_PARTS);
     let mut chance = Chance::new(seed);
@@ -84,7 +85,7 @@ fn fill(store: &Store, today: NaiveDate, parts: u32, chance: &mut Chance) -> Res
         machine::invent(number, &ground, &mut found, chance, &mut change);
     }
     store.found(change)?;
-    Ok(())
+    supplies::invent(store, &ground, parts, chance)
 }
 
 /// A room, its shelves and their boxes, about one box for forty parts; the boxes.

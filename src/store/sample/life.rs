@@ -11,7 +11,8 @@ use super::tables::{
 use super::{Book, Fault, Sheet, Shot, find};
 use crate::record::{
     Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Logbook,
-    Marking, Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work, WorkAfter,
+    Marking, MaterialUse, Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work,
+    WorkAfter,
 };
 use crate::text;
 
@@ -344,7 +345,16 @@ fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut
         reason: &row.reason,
         note: &row.note,
     };
-    if author.work(&deed, ids) { Ok(()) } else { Err(format!("“{}” is not outstanding on {on}", row.rule)) }
+    if !author.work(&deed, ids) {
+        return Err(format!("“{}” is not outstanding on {on}", row.rule));
+    }
+    let part = author.file.part.id;
+    let done = author.file.work.iter().rfind(|work| work.rule == row.rule).map(|work| work.id);
+    for (name, amount) in &row.takes {
+        let material = book.materials.get(name).copied().ok_or_else(|| format!("“{name}” is no material"))?;
+        author.put_all(done.map(|work| MaterialUse { id: key(ids), part, work, material, amount: *amount }.into()));
+    }
+    Ok(())
 }
 
 /// The part's fault cases, once every part that they name is logged; `None` when it has none.

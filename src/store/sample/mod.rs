@@ -19,7 +19,7 @@ pub use subject::{Shape, Subject};
 
 use super::authoring::Ids;
 use super::{FileSource, Store, StoreError};
-use crate::record::{DesignId, LotId, PartId, PlaceId};
+use crate::record::{DesignId, LotId, MaterialId, PartId, PlaceId};
 use crate::rules::Rules;
 use tables::Tables;
 
@@ -58,6 +58,7 @@ struct Book<'a> {
     keeper: String,
     places: HashMap<String, PlaceId>,
     lots: HashMap<String, LotId>,
+    materials: HashMap<String, MaterialId>,
     designs: HashMap<String, (DesignId, crate::record::Kind)>,
     parts: HashMap<String, PartId>,
     /// Names of designs, and what their parts look like, for pictures.
@@ -128,6 +129,7 @@ fn fill(store: &Store, tables: &Tables, today: NaiveDate, draw: Draw) -> Result<
         keeper,
         places: HashMap::new(),
         lots: HashMap::new(),
+        materials: HashMap::new(),
         designs: HashMap::new(),
         parts: HashMap::new(),
         looks: HashMap::new(),

@@ -84,7 +84,7 @@ pub fn fault_case(
             known_good: find(&book.parts, trial.known_good.as_ref(), &row.symptom)?,
             result: trial.result,
             note: String::new(),
-            codes: String::new(),
+            codes: trial.codes.clone(),
         }));
     }
     Ok(entries)

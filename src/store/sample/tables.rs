@@ -91,6 +91,9 @@ pub struct MaterialRow {
     pub dielectric: Option<Dielectric>,
     pub mounting: Option<Mounting>,
     pub low_esr: Option<bool>,
+    /// Ordered by hand and not yet here.
+    #[serde(default)]
+    pub on_order: f64,
 }
 
 #[derive(Debug, Deserialize)]
@@ -296,6 +299,9 @@ pub struct WorkRow {
     pub minutes: Option<u32>,
     #[serde(default)]
     pub used: String,
+    /// Materials of the stock, with how much of each went into it; the stock is told as it stands after that.
+    #[serde(default)]
+    pub takes: BTreeMap<String, f64>,
     #[serde(default)]
     pub reason: String,
     #[serde(default)]
@@ -375,6 +381,9 @@ pub struct TrialRow {
     pub suspect: Option<String>,
     pub known_good: Option<String>,
     pub result: TrialResult,
+    /// Codes heard or seen.
+    #[serde(default)]
+    pub codes: String,
 }
 
 #[derive(Debug, Deserialize)]

@@ -46,8 +46,10 @@ pub fn change(tables: &Tables, book: &mut Book, ids: &mut Ids) -> Result<Change,
             Some(name) => Some(place(book, name, &row.name)?),
             None => None,
         };
+        let id = key(ids);
+        book.materials.insert(row.name.clone(), id);
         change.put(Material {
-            id: key(ids),
+            id,
             name: row.name.clone(),
             unit: row.unit.clone(),
             stock: row.stock,
@@ -65,6 +67,7 @@ pub fn change(tables: &Tables, book: &mut Book, ids: &mut Ids) -> Result<Change,
             dielectric: row.dielectric,
             mounting: row.mounting,
             low_esr: row.low_esr,
+            on_order: row.on_order,
         });
     }
     for row in &tables.design {

@@ -53,6 +53,11 @@ impl Rows for Lines<'_> {
 }
 
 impl Pasted {
+    /// A table that was read from a file.
+    pub fn of(text: String) -> Self {
+        Self { text, table: TableState::default() }
+    }
+
     /// The field that the table is pasted into.
     pub fn field_ui(&mut self, ui: &mut Ui, label: &str) {
         ScrollArea::vertical().id_salt("pasted").max_height(40.0 * GRID).show(ui, |ui| {

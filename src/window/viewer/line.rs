@@ -1,4 +1,4 @@
-//! The quiet line below a photograph: what it shows, its caption, when it was taken and of what it is.
+//! The quiet lines below a photograph: of what it is, what it shows, when it was taken, and its caption.
 
 use egui::{ComboBox, RichText, Ui};
 
@@ -10,7 +10,7 @@ use crate::window::photographs::Photograph;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{Edit, Fact, body, link_ui, remark};
 
-/// Draws the line; what is changed in it is written.
+/// Draws the lines; what is changed in them is written.
 pub fn line_ui(ui: &mut Ui, view: &View<'_>, photograph: &Photograph, edit: &mut Edit, outbox: &mut Outbox) {
     let (photo, of) = (photograph.photo(), photograph.of.name());
     ui.horizontal_wrapped(|ui| {
@@ -51,11 +51,6 @@ pub fn line_ui(ui: &mut Ui, view: &View<'_>, photograph: &Photograph, edit: &mut
         if photo.added.on.is_known() {
             ui.label(remark(ui, text!("Added {day}", day = photo.added.on)));
         }
-        let key = format!("caption {}", photo.id);
-        if let Some(caption) = edit.inline_ui(ui, Fact::line(&key, text!("Caption")), &photo.caption) {
-            let name = text!("Caption a photograph of {tag}", tag = of);
-            outbox.change(changed(name, Photo { caption, ..photo.clone() }));
-        }
         if photo.part.is_some() {
             let word =
                 if photo.is_map { text!("No longer a map of the part") } else { text!("Make it a map of the part") };
@@ -72,6 +67,12 @@ pub fn line_ui(ui: &mut Ui, view: &View<'_>, photograph: &Photograph, edit: &mut
             outbox.change(change);
         }
     });
+    // A line of its own: among the others a long one would be squeezed into what they leave.
+    let key = format!("caption {}", photo.id);
+    if let Some(caption) = edit.inline_ui(ui, Fact::line(&key, text!("Caption")), &photo.caption) {
+        let name = text!("Caption a photograph of {tag}", tag = of);
+        outbox.change(changed(name, Photo { caption, ..photo.clone() }));
+    }
 }
 
 fn changed(name: String, photo: Photo) -> Change {

@@ -1,6 +1,7 @@
 //! The best choice for an evening, against going through every set there is.
 
 use benchwright::assess::tonight::{PATIENCE, Piece, choose};
+use benchwright::assess::{Patience, Stop};
 
 use crate::chance::Chance;
 
@@ -66,4 +67,43 @@ fn no_time_and_no_work_choose_nothing() {
     assert!(choose(&[], 600, PATIENCE).chosen.is_empty());
     let none = choose(&[Piece { minutes: 5, worth: 10, after: vec![] }], 0, PATIENCE);
     assert!(none.chosen.is_empty() && none.is_best());
+}
+
+/// Set-ups for two pieces each, all worth about what they take: more ways to choose set-ups than can be gone through, and
+/// no bound that tells them apart.
+fn endless(chance: &mut Chance) -> Vec<Piece> {
+    let mut problem: Vec<Piece> =
+        (0..120).map(|_| Piece { minutes: 11 + chance.below(30) as u32, ..Piece::default() }).collect();
+    for at in 0..240 {
+        let minutes = 21 + chance.below(60) as u32;
+        problem.push(Piece { minutes, worth: 10 * minutes + chance.below(40) as u32, after: vec![at % 120] });
+    }
+    problem
+}
+
+#[test]
+fn a_search_that_is_stopped_gives_the_best_it_has_with_its_bound() {
+    let problem = endless(&mut Chance(2));
+    let stop = Stop::default();
+    let told = stop.clone();
+    let search = std::thread::spawn(move || choose(&problem, 5000, Patience::until(told, u64::MAX)));
+    std::thread::sleep(std::time::Duration::from_millis(300));
+    assert!(!search.is_finished(), "left alone it would look much longer");
+    stop.stop();
+    let choice = search.join().unwrap();
+    assert!(choice.worth > 0 && choice.worth < choice.bound && choice.minutes <= 5000);
+}
+
+#[test]
+fn a_search_that_nobody_waits_for_from_the_start_still_gives_a_choice_that_holds() {
+    let mut chance = Chance(1959);
+    for case in 0..100 {
+        let pieces = 6 + chance.below(8);
+        let problem = evening(&mut chance, pieces);
+        let best = choose(&problem, 90, PATIENCE).worth;
+        let stop = Stop::default();
+        stop.stop();
+        let stopped = choose(&problem, 90, Patience::until(stop, PATIENCE));
+        assert!(stopped.worth <= best && best <= stopped.bound, "case {case}");
+    }
 }

@@ -17,6 +17,7 @@ mod outstanding;
 mod power;
 mod proofs;
 mod readiness;
+mod retention;
 mod schedule;
 mod support;
 mod tonight;

@@ -7,7 +7,7 @@ use egui::{Button, ScrollArea, Ui, WidgetInfo};
 use super::panel::{Beside, side_ui, sides};
 use super::rows::takes_text;
 use crate::assess::tonight::{Chosen, Evening, Missed, PATIENCE, Tonight, Why, tonight};
-use crate::assess::{Answers, PartAnswers, Task};
+use crate::assess::{Answers, PartAnswers, Patience, Task};
 use crate::paper::WorkSheet;
 use crate::record::{Logbook, WorkState};
 use crate::rules::Rules;
@@ -20,7 +20,7 @@ use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::{Hours, MOST_TONIGHT_MINUTES};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, first_ui, hold_ui, link_ui, remark, section_ui, strong};
+use crate::window::widgets::{body, first_ui, hold_ui, link_ui, press_ui, remark, section_ui, strong};
 use crate::{counted, text};
 
 /// Lines are no wider than this, points.
@@ -71,10 +71,16 @@ impl TonightView {
                 outbox.hours = Some(Hours { help, ..hours });
             }
         });
-        let Some(plan) = self.plan(ui, view) else {
-            ui.label(body(text!("Weighing the work…")));
-            return;
-        };
+        let plan = self.plan(ui, view);
+        if self.plan.is_running() {
+            ui.horizontal_wrapped(|ui| {
+                ui.label(body(text!("Working it out…")));
+                if press_ui(ui, text!("Stop"), text!("Shows the best that was found so far"), None).clicked() {
+                    self.plan.stop();
+                }
+            });
+        }
+        let Some(plan) = plan else { return };
         let (list, beside) = sides(ui, self.beside.is_open());
         side_ui(ui, list, "list", |ui| self.list_ui(ui, &plan, view, outbox));
         side_ui(ui, beside, "work", |ui| self.beside.ui(ui, view, outbox));
@@ -85,8 +91,9 @@ impl TonightView {
         let evening = Evening { minutes, help };
         let (logbook, answers, rules) = (Arc::clone(view.logbook), Arc::clone(view.answers), Arc::clone(view.rules));
         // Weighing may take a second even for little work.
-        self.plan.get((answers.revision, rules.version, evening), ui.ctx(), false, move || {
-            let tonight = tonight(&answers, &logbook, &rules, evening, PATIENCE);
+        self.plan.get_newest((answers.revision, rules.version, evening), ui.ctx(), false, move |stop| {
+            let patience = Patience::until(stop, PATIENCE);
+            let tonight = tonight(&answers, &logbook, &rules, evening, patience);
             Plan { answers, logbook, rules, evening, tonight }
         })
     }
@@ -167,7 +174,7 @@ impl TonightView {
         let named = plan.named(chosen.part_at, chosen.task);
         let is_begun = task.state == WorkState::Doing;
         let word = if is_begun { text!("Done…") } else { text!("Begin") };
-        let response = crate::window::widgets::press_ui(ui, word, "", None);
+        let response = press_ui(ui, word, "", None);
         let name = format!("{}: {named}", word.trim_end_matches('…'));
         response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &name));
         if response.clicked() && is_begun {

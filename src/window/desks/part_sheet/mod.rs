@@ -19,6 +19,7 @@ mod papers;
 mod photographs;
 mod placing;
 mod positions;
+mod posts;
 mod proofs;
 mod readings;
 mod section;

@@ -3,6 +3,7 @@
 use egui::Ui;
 
 use super::about::{About, act_ui};
+use super::posts::PostsLines;
 use super::work::time_text;
 use crate::assess::templates::{adds, apply, pieces};
 use crate::store::Store;
@@ -18,6 +19,7 @@ pub struct Overhaul {
     is_open: bool,
     /// The name of the overhaul that is looked at.
     chosen: Option<String>,
+    posts: PostsLines,
 }
 
 impl Overhaul {
@@ -27,6 +29,8 @@ impl Overhaul {
         if about.view.rules.templates_for(kind).next().is_none() {
             return;
         }
+        let looks_at_posts = self.chosen.as_ref().is_some_and(|name| is_of_retention(name, about));
+        self.posts.ui(ui, about, looks_at_posts, outbox);
         if !self.is_open {
             self.is_open = link_ui(ui, text!("A whole overhaul…")).clicked();
             return;
@@ -49,6 +53,15 @@ impl Overhaul {
             *self = Self::default();
         }
     }
+}
+
+/// Whether a piece of an overhaul asks for a mechanism that holds a card or a cooler.
+fn is_of_retention(template: &str, about: &About<'_>) -> bool {
+    let rules = about.view.rules;
+    let named = rules.templates.iter().filter(|known| known.name == template).flat_map(|known| &known.work);
+    let materials = named.filter_map(|name| rules.work(name)).flat_map(|work| &work.materials);
+    let called: Vec<&String> = rules.retention.iter().flat_map(|rule| &rule.called).collect();
+    materials.into_iter().any(|name| called.contains(&name))
 }
 
 /// Draws what an overhaul would add; `true` once it was added.

@@ -2,9 +2,10 @@
 
 use egui::{Id, ScrollArea, Ui};
 
+use super::files::Files;
 use super::{Books, amount_text, put};
 use crate::assess::supplies::{For, ToBuy};
-use crate::paper::supplies::shopping_csv;
+use crate::paper::supplies::{SuppliesTable, shopping_csv};
 use crate::record::{Logbook, Material};
 use crate::window::forms::money_text;
 use crate::window::outbox::{Outbox, View};
@@ -20,6 +21,7 @@ use crate::{counted, text};
 pub struct Buying {
     table: TableState,
     chosen: Option<usize>,
+    files: Files,
 }
 
 fn columns() -> [Column<'static>; 4] {
@@ -96,7 +98,9 @@ impl Buying {
                 ui.ctx().copy_text(shopping_csv(list.list, view.logbook));
                 outbox.say(text!("The shopping list is on the clipboard as CSV."));
             }
+            self.files.ways_ui(ui, false);
         });
+        self.files.path_ui(ui, SuppliesTable::ToBuy, outbox);
         if let Some(one) = self.chosen.and_then(|row| list.list.get(row)) {
             self.chosen_ui(ui, one, view, outbox);
         }
@@ -114,7 +118,7 @@ impl Buying {
                 for reason in &one.reasons {
                     let said = reason.sentence(view.logbook);
                     match *reason {
-                        For::Kit { kit, .. } => {
+                        For::Kit { kit, .. } | For::Spares { kit, .. } => {
                             if link_ui(ui, &said).clicked() {
                                 outbox.show_kit(kit);
                             }
@@ -129,21 +133,54 @@ impl Buying {
                                 outbox.go(Page::Bench);
                             }
                         }
-                        For::Minimum { .. } => drop(ui.label(remark(ui, said))),
+                        For::Board { board } => {
+                            if link_ui(ui, &said).clicked() {
+                                outbox.go(Page::Part(board));
+                            }
+                        }
+                        For::Minimum { .. } | For::OnOrder { .. } => drop(ui.label(remark(ui, said))),
                     }
                 }
             });
             let is_of_kit = one.reasons.iter().any(|reason| matches!(reason, For::Kit { .. }));
             let known = one.material.and_then(|id| view.logbook.material(id)).filter(|_| !is_of_kit);
-            if let (Some(known), Some(amount)) = (known, one.amount) {
-                let word = text!("It has come: {amount} into stock", amount = amount_text(amount, &one.unit));
-                if press_ui(ui, &word, "", None).clicked() {
-                    let stock = known.stock + amount;
-                    let name = text!("Receive {material}", material = known.name);
-                    outbox.change(put(name, Material { stock, ..Material::clone(known) }));
-                    self.chosen = None;
-                }
+            if let Some(known) = known
+                && acts_ui(ui, known, one, outbox)
+            {
+                self.chosen = None;
             }
         });
     }
+}
+
+/// What was ordered, has come or was cancelled; `true` once one of it was said.
+fn acts_ui(ui: &mut Ui, known: &Material, one: &ToBuy, outbox: &mut Outbox) -> bool {
+    let mut written = None;
+    ui.horizontal_wrapped(|ui| {
+        if let Some(amount) = one.amount {
+            let word = text!("It is ordered: {amount}", amount = amount_text(amount, &one.unit));
+            if press_ui(ui, &word, text!("It is not asked for again until it has come"), None).clicked() {
+                let name = text!("Order {material}", material = known.name);
+                written = Some((name, Material { on_order: known.on_order + amount, ..known.clone() }));
+            }
+        }
+        // What was ordered is what comes; nothing ordered, it was bought over the counter.
+        let coming = if known.on_order > 0.0 { Some(known.on_order) } else { one.amount };
+        if let Some(amount) = coming {
+            let word = text!("It has come: {amount} into stock", amount = amount_text(amount, &one.unit));
+            if press_ui(ui, &word, "", None).clicked() {
+                let name = text!("Receive {material}", material = known.name);
+                written = Some((name, Material { stock: known.stock + amount, on_order: 0.0, ..known.clone() }));
+            }
+        }
+        if known.on_order > 0.0 && link_ui(ui, text!("The order is cancelled")).clicked() {
+            let name = text!("Cancel the order of {material}", material = known.name);
+            written = Some((name, Material { on_order: 0.0, ..known.clone() }));
+        }
+    });
+    let is_written = written.is_some();
+    if let Some((name, material)) = written {
+        outbox.change(put(name, material));
+    }
+    is_written
 }

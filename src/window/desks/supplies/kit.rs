@@ -7,12 +7,13 @@ use egui::{ScrollArea, Ui};
 
 use super::kits::mark_of;
 use super::put;
-use crate::assess::kits::acts::step;
+use super::recaps::Recaps;
+use crate::assess::kits::acts::{Hindrance, step};
 use crate::assess::kits::demand::is_low_esr;
 use crate::assess::kits::{Demand, Spec, allowed};
 use crate::record::{
-    CapacitorId, Change, EntryKey, KitFile, KitId, KitLine, KitLineFile, KitLineId, KitState, Moment, PartFile,
-    Word as _,
+    CapacitorId, Change, EntryKey, KitFile, KitId, KitLine, KitLineFile, KitLineId, KitState, Logbook, Moment,
+    PartFile, Word as _,
 };
 use crate::window::forms::{money_text, read_money};
 use crate::window::outbox::{Outbox, View};
@@ -30,6 +31,8 @@ pub struct KitSheet {
     edit: Edit,
     /// Whose the positions are, of one revision and kit.
     whose: Option<(u64, KitId, Whose)>,
+    /// Recaps that are to be marked done when the kit is used up.
+    recaps: Recaps,
 }
 
 type Whose = HashMap<CapacitorId, Arc<PartFile>>;
@@ -48,7 +51,8 @@ impl KitSheet {
             section_ui(ui, &file.kit.name);
             ui.label(remark(ui, since_text(file)));
             ui.add_space(GRID);
-            acts_ui(ui, file, view, outbox);
+            self.recaps.ui(ui, file, view);
+            acts_ui(ui, file, &self.recaps, view, outbox);
             ui.add_space(2.0 * GRID);
             ui.label(remark(ui, sums_text(file, view)));
             let key = (view.logbook.revision, file.kit.id);
@@ -118,7 +122,7 @@ impl KitSheet {
 }
 
 /// The steps that its life allows now, the one onwards first.
-fn acts_ui(ui: &mut Ui, file: &KitFile, view: &View<'_>, outbox: &mut Outbox) {
+fn acts_ui(ui: &mut Ui, file: &KitFile, recaps: &Recaps, view: &View<'_>, outbox: &mut Outbox) {
     let buys = file.lines.iter().any(|line| line.line.to_buy > 0);
     let steps: &[(KitState, &str, &str)] = match file.kit.state {
         KitState::Draft => &[(
@@ -146,7 +150,15 @@ fn acts_ui(ui: &mut Ui, file: &KitFile, view: &View<'_>, outbox: &mut Outbox) {
                 continue;
             }
             if press_ui(ui, word, tooltip, None).clicked() {
-                take_step(file, *to, view, outbox);
+                let taken = if *to == KitState::Used {
+                    recaps.use_up(file, view)
+                } else {
+                    stepped(file, *to, view.logbook, view)
+                };
+                match taken {
+                    Ok(change) => outbox.change(change),
+                    Err(hindrance) => outbox.say(hindrance.to_string()),
+                }
             }
         }
         if file.kit.state == KitState::Draft && link_ui(ui, text!("Strike it out")).clicked() {
@@ -244,17 +256,12 @@ fn pieces_text(line: &KitLine, view: &View<'_>) -> String {
     words.join("; ")
 }
 
-/// Takes the step, or says what hinders it.
-fn take_step(file: &KitFile, to: KitState, view: &View<'_>, outbox: &mut Outbox) {
-    match step(file, to, view.logbook, view.rules, Moment::on(view.today), &mut uuid::Uuid::now_v7) {
-        Ok(entries) => {
-            let mut change =
-                Change::new(text!("Kit {name}: {state}", name = file.kit.name, state = to.label().to_lowercase()));
-            change.put_all(entries);
-            outbox.change(change);
-        }
-        Err(hindrance) => outbox.say(hindrance.to_string()),
-    }
+/// A step of the kit's life, as the logbook given has its parts.
+pub fn stepped(file: &KitFile, to: KitState, logbook: &Logbook, view: &View<'_>) -> Result<Change, Hindrance> {
+    let entries = step(file, to, logbook, view.rules, Moment::on(view.today), &mut uuid::Uuid::now_v7)?;
+    let mut change = Change::new(text!("Kit {name}: {state}", name = file.kit.name, state = to.label().to_lowercase()));
+    change.put_all(entries);
+    Ok(change)
 }
 
 fn struck_out(file: &KitFile) -> Change {

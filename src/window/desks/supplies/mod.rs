@@ -2,9 +2,11 @@
 
 mod buying;
 mod costs;
+mod files;
 mod gather;
 mod kit;
 mod kits;
+mod recaps;
 mod stock;
 
 use std::sync::Arc;
@@ -59,6 +61,12 @@ impl Supplies {
     pub fn show(&mut self, kit: KitId) {
         self.leaf = Leaf::Kits;
         self.kits.show(kit);
+    }
+
+    /// Takes a table of materials that was read from a file: it stands there to be looked at before it is taken in.
+    pub fn take_table(&mut self, table: String) {
+        self.leaf = Leaf::Stock;
+        self.stock.take_table(table);
     }
 
     /// Draws the desk.

@@ -2,12 +2,13 @@
 
 use egui::{Id, Key, ScrollArea, TextEdit, Ui, UiBuilder};
 
+use super::files::Files;
 use super::{BESIDE, Books, PANEL, amount_text, put};
 use crate::assess::supplies::Reserved;
-use crate::paper::supplies::stock_csv;
+use crate::paper::supplies::{SuppliesTable, stock_csv};
 use crate::record::{
-    BadLine, Change, Dielectric, Entry, Logbook, MATERIAL_COLUMNS, Material, MaterialId, Mounting, TableMaterial, Word,
-    read_materials,
+    BadLine, Change, Dielectric, Entry, KitState, Logbook, MATERIAL_COLUMNS, Material, MaterialId, Mounting,
+    TableMaterial, Word, read_materials,
 };
 use crate::store::Store;
 use crate::window::forms::{Pasted, ReadLine, money_text, place_of, read_money};
@@ -31,6 +32,7 @@ pub struct Stock {
     new: Option<String>,
     /// A table that is being pasted.
     pasted: Option<Pasted>,
+    files: Files,
 }
 
 const NAME: usize = 0;
@@ -45,10 +47,10 @@ fn columns() -> [Column<'static>; 6] {
     [
         column(text!("Material"), Width::Share(3.0), 0.0),
         column(text!("There"), Width::Points(32.0 * GRID), 0.0),
-        column(text!("Reserved"), Width::Points(22.0 * GRID), 90.0 * GRID),
-        column(text!("At least"), Width::Points(22.0 * GRID), 110.0 * GRID),
-        column(text!("Where"), Width::Share(2.0), 130.0 * GRID),
-        column(text!("Price"), Width::Points(26.0 * GRID), 150.0 * GRID),
+        column(text!("Reserved"), Width::Points(22.0 * GRID), 110.0 * GRID),
+        column(text!("At least"), Width::Points(22.0 * GRID), 130.0 * GRID),
+        column(text!("Where"), Width::Share(2.0), 150.0 * GRID),
+        column(text!("Price"), Width::Points(26.0 * GRID), 170.0 * GRID),
     ]
 }
 
@@ -110,6 +112,11 @@ impl Rows for Materials<'_> {
 }
 
 impl Stock {
+    /// Shows a table that was read from a file, to be taken in.
+    pub fn take_table(&mut self, table: String) {
+        self.pasted = Some(Pasted::of(table));
+    }
+
     /// Draws the leaf.
     pub fn ui(&mut self, ui: &mut Ui, books: &Books, view: &View<'_>, outbox: &mut Outbox) {
         self.head_ui(ui, view, outbox);
@@ -156,7 +163,9 @@ impl Stock {
                 ui.ctx().copy_text(stock_csv(view.logbook));
                 outbox.say(text!("The stock is on the clipboard as CSV."));
             }
+            self.files.ways_ui(ui, true);
         });
+        self.files.path_ui(ui, SuppliesTable::Stock, outbox);
         let Some(name) = &mut self.new else { return };
         let mut given = false;
         ui.horizontal(|ui| {
@@ -197,6 +206,9 @@ impl Stock {
                 let line = text!("{amount} reserved for {kit}", amount = amount_text(*amount, ""), kit = name);
                 ui.label(body(line));
             }
+            for (amount, name) in ordered_with_kits(material.id, view.logbook) {
+                ui.label(body(text!("{amount} on order with {kit}", amount = amount_text(amount, ""), kit = name)));
+            }
             section_ui(ui, text!("As a capacitor"));
             ui.label(remark(ui, text!("With value and voltage it is taken into kits.")));
             self.capacitor_ui(ui, material, outbox);
@@ -228,6 +240,7 @@ impl Stock {
         for (key, label, what, value) in [
             ("stock", text!("In stock"), text!("Change the stock"), material.stock),
             ("minimum", text!("At least"), text!("Change the minimum"), material.minimum),
+            ("on order", text!("On order"), text!("Change what is on order"), material.on_order),
         ] {
             let fact = Fact { unit: &material.unit, ..Fact::line(key, label) };
             let Some(typed) = self.edit.fact_ui(ui, fact, &amount_text(value, "")) else { continue };
@@ -235,7 +248,10 @@ impl Stock {
                 Ok(value) if key == "stock" => {
                     outbox.change(change(what, Material { stock: value, ..material.clone() }));
                 }
-                Ok(value) => outbox.change(change(what, Material { minimum: value, ..material.clone() })),
+                Ok(value) if key == "minimum" => {
+                    outbox.change(change(what, Material { minimum: value, ..material.clone() }));
+                }
+                Ok(value) => outbox.change(change(what, Material { on_order: value, ..material.clone() })),
                 Err(wrong) => self.edit.refuse(key, &typed, wrong),
             }
         }
@@ -356,6 +372,16 @@ fn read_as(line: &Result<TableMaterial, BadLine>, view: &View<'_>) -> ReadLine {
         }
         Err(BadLine { line, wrong }) => ReadLine { number: *line, said: Err(wrong.clone()) },
     }
+}
+
+/// What kits have ordered of a material, for positions and to spare, with the kits' names.
+fn ordered_with_kits(material: MaterialId, logbook: &Logbook) -> impl Iterator<Item = (f64, &str)> {
+    let ordered = logbook.kits.iter().filter(|file| file.kit.state == KitState::Ordered);
+    ordered.filter_map(move |file| {
+        let own = file.lines.iter().filter(|line| line.line.material == Some(material));
+        let pieces: u32 = own.map(|line| line.line.to_buy + line.line.spares).sum();
+        (pieces > 0).then_some((f64::from(pieces), file.kit.name.as_str()))
+    })
 }
 
 /// The material of a name, without regard to case.

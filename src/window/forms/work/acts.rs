@@ -89,6 +89,18 @@ pub fn put_behind(
     change
 }
 
+/// Says that a piece of work is done, by whom and with what, without further evidence.
+pub fn done(file: &PartFile, task: &Task, who: &str, used: &str, today: NaiveDate, rules: &Rules) -> Change {
+    let ended = |work: Work| Work {
+        state: WorkState::Done,
+        changed: Moment::on(today),
+        who: who.to_owned(),
+        used: used.to_owned(),
+        ..work
+    };
+    end(file, task, Ending::Done, ended, rules)
+}
+
 /// Ends a piece of work. `ended` fills the evidence into its record.
 pub(super) fn end(file: &PartFile, task: &Task, ending: Ending, ended: impl Fn(Work) -> Work, rules: &Rules) -> Change {
     let work = lower_first(task.title());

@@ -44,6 +44,11 @@ impl Evidence {
         Self { uses, ..Self::default() }
     }
 
+    /// Materials of which an amount is typed.
+    pub fn materials(&self) -> impl Iterator<Item = MaterialId> + '_ {
+        self.uses.iter().filter(|used| !used.amount.trim().is_empty()).map(|used| used.material)
+    }
+
     /// Draws the fields.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>) {
         let Self { uses, picker, reading } = self;

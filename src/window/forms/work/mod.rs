@@ -2,14 +2,16 @@
 
 mod acts;
 mod evidence;
+mod from_kits;
 mod guide;
 
 use egui::Ui;
 
-pub use acts::{add_by_hand, begin, put_behind, take_up_again, wait};
+pub use acts::{add_by_hand, begin, done, put_behind, take_up_again, wait};
 pub use guide::{guide_ui, heed_ui};
 
 use self::evidence::Evidence;
+use self::from_kits::FromKits;
 use super::past_date;
 use crate::assess::{Task, TaskKey};
 use crate::record::{
@@ -53,6 +55,7 @@ pub struct WorkForm {
     minutes: String,
     used: String,
     evidence: Evidence,
+    kits: FromKits,
     reason: String,
     reversible: Option<bool>,
     note: String,
@@ -80,6 +83,7 @@ impl WorkForm {
             minutes: String::new(),
             used: String::new(),
             evidence: Evidence::new(task, view),
+            kits: if ending == Ending::Done { FromKits::new(task, view) } else { FromKits::default() },
             reason: String::new(),
             reversible: None,
             note: String::new(),
@@ -150,6 +154,7 @@ impl WorkForm {
                 self.used = usual;
             }
         }
+        self.kits.ui(ui, view);
         self.evidence.ui(ui, view);
         if task.nature() != Nature::Care {
             let choices = [
@@ -232,7 +237,9 @@ impl WorkForm {
             _ => None,
         });
         if let Some(work) = work.as_ref().filter(|_| self.ending == Ending::Done) {
+            self.kits.check(self.evidence.materials(), view)?;
             self.evidence.write(&mut change, work, view)?;
+            self.kits.write(&mut change, file, view)?;
         }
         let work = work.map(|work| work.id);
         for kept in &self.photographs {

@@ -128,7 +128,8 @@ impl Weeks {
         let wanted = Wanted { terms, only_longest: self.only_longest };
         let (logbook, answers, rules) = (Arc::clone(view.logbook), Arc::clone(view.answers), Arc::clone(view.rules));
         let is_small = answers.totals().tasks <= AT_ONCE;
-        self.plan.get((answers.revision, rules.version, wanted), ui.ctx(), is_small, move || {
+        // It takes less than a look at the clock: a newer figure lets go of the one before, and needs no stop.
+        self.plan.get_newest((answers.revision, rules.version, wanted), ui.ctx(), is_small, move |_| {
             Plan::of(answers, logbook, &rules, wanted)
         })
     }
