@@ -18,6 +18,9 @@ use super::{Format, Picture, PictureError};
 /// The sides of the squares into which kept copies fit, pixels: for a list, for a sheet, for a close look.
 pub const SIDES_PX: [u32; 3] = [256, 640, 1600];
 
+/// One copy of each of [`SIDES_PX`].
+pub type Copies = [RgbImage; SIDES_PX.len()];
+
 /// How strongly kept copies are packed, 1–100.
 const QUALITY: u8 = 82;
 
@@ -122,25 +125,28 @@ impl Cache {
     }
 
     /// The small copy of the picture at `path`, whose content has the SHA-256 `content` (in hexadecimal). A side of
-    /// [`SIDES_PX`] is answered fast; when it is missing, all of them are made at once. Any other is made each time,
+    /// [`SIDES_PX`] is answered fast; when it is missing, all of them are made, and come with it [to be
+    /// kept](Self::keep), so that nobody who waits for the one waits for the writing too. Any other is made each time,
     /// out of the next larger kept copy where there is one.
-    pub fn thumbnail(&self, content: &str, path: &Path, side_px: u32) -> Result<RgbaImage, PictureError> {
+    pub fn thumbnail(
+        &self,
+        content: &str,
+        path: &Path,
+        side_px: u32,
+    ) -> Result<(RgbaImage, Option<Copies>), PictureError> {
         let Some(place) = SIDES_PX.iter().position(|side| *side >= side_px) else {
-            return shrink(&Picture::open(path)?, side_px);
+            return Ok((shrink(&Picture::open(path)?, side_px)?, None));
         };
-        let kept = self.file(content, SIDES_PX[place]).as_deref().and_then(load);
-        let small = if let Some(small) = kept {
-            small
-        } else {
-            let copies = shrink_each(&Picture::open(path)?, SIDES_PX)?;
-            self.keep(content, &copies);
-            Vec::from(copies).swap_remove(place)
-        };
-        Ok(DynamicImage::ImageRgb8(fitted(&small, side_px)).into_rgba8())
+        let sized = |copy: &RgbImage| DynamicImage::ImageRgb8(fitted(copy, side_px)).into_rgba8();
+        if let Some(kept) = self.file(content, SIDES_PX[place]).as_deref().and_then(load) {
+            return Ok((sized(&kept), None));
+        }
+        let copies = shrink_each(&Picture::open(path)?, SIDES_PX)?;
+        Ok((sized(&copies[place]), Some(copies)))
     }
 
     /// Keeps the small copies of a picture, in the order of [`SIDES_PX`].
-    pub fn keep(&self, content: &str, copies: &[RgbImage; SIDES_PX.len()]) {
+    pub fn keep(&self, content: &str, copies: &Copies) {
         for (side_px, copy) in SIDES_PX.into_iter().zip(copies) {
             if let Some(file) = self.file(content, side_px) {
                 // A full or read-only cache costs time, not pictures.

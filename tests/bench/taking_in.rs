@@ -47,7 +47,11 @@ fn taking_in(bench: &mut Bench, what: &str, folder: &Path) {
     bench.frame(vec![Event::Paste(folder.display().to_string())]);
     let (began, mut took) = (Instant::now(), Vec::new());
     while bench.app.taking_in().is_busy() || bench.app.session().unwrap().is_saving() {
-        took.push(bench.frame(scroll(0)));
+        let frame = bench.frame(scroll(0));
+        if frame.as_millis() >= FRAME_MS {
+            println!("  a frame of {} ms, {:.1} s after the paste", frame.as_millis(), began.elapsed().as_secs_f64());
+        }
+        took.push(frame);
         std::thread::sleep(Duration::from_millis(8));
     }
     let whole = began.elapsed().as_secs_f64();

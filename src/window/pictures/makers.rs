@@ -9,7 +9,7 @@ use egui::{ColorImage, Context};
 use image::{RgbImage, RgbaImage};
 
 use super::Size;
-use crate::photo::thumbnail::{Cache, shrink};
+use crate::photo::thumbnail::{Cache, Copies, shrink};
 use crate::photo::tiles::{self, Tile};
 use crate::photo::{Picture, PictureError};
 use crate::text;
@@ -47,6 +47,9 @@ pub fn maker(cache_folder: Option<PathBuf>, sender: Sender<Arrived>, ctx: Contex
     orders
 }
 
+/// Copies of a picture, by its content, that are not kept yet.
+type Fresh = Option<(String, Copies)>;
+
 struct Maker {
     cache: Option<Cache>,
     /// Pictures at their full size by their content, the last used last.
@@ -71,8 +74,9 @@ impl Maker {
             let too_many = waiting.len().saturating_sub(MOST_WAITING);
             let mut arrived: Vec<Arrived> =
                 waiting.drain(..too_many).map(|(content, size, _)| Arrived { content, size, made: None }).collect();
+            let mut fresh = None;
             if let Some((content, size, path)) = waiting.pop_back() {
-                let made = Some(self.made(&content, size, &path));
+                let made = Some(self.made(&content, size, &path, &mut fresh));
                 arrived.push(Arrived { content, size, made });
             }
             for arrived in arrived {
@@ -81,21 +85,29 @@ impl Maker {
                 }
             }
             ctx.request_repaint();
+            // Shown first, kept after.
+            if let Some((cache, (content, copies))) = self.cache.as_ref().zip(fresh) {
+                cache.keep(&content, &copies);
+            }
         }
     }
 
-    fn made(&mut self, content: &str, size: Size, path: &Path) -> Result<ColorImage, String> {
+    fn made(&mut self, content: &str, size: Size, path: &Path, fresh: &mut Fresh) -> Result<ColorImage, String> {
         // A decoder that meets a picture it was not made for must not take the others with it.
         let made = catch_unwind(AssertUnwindSafe(|| match size {
-            Size::Within(side_px) => self.copy(content, path, side_px).map_err(|error| error.to_string()),
+            Size::Within(side_px) => self.copy(content, path, side_px, fresh).map_err(|error| error.to_string()),
             Size::Tile(tile) => self.tile(content, path, tile),
         }));
         made.unwrap_or_else(|_| Err(text!("The picture cannot be read").to_owned()))
     }
 
-    fn copy(&self, content: &str, path: &Path, side_px: u32) -> Result<ColorImage, PictureError> {
+    fn copy(&self, content: &str, path: &Path, side_px: u32, fresh: &mut Fresh) -> Result<ColorImage, PictureError> {
         let image: RgbaImage = match &self.cache {
-            Some(cache) => cache.thumbnail(content, path, side_px)?,
+            Some(cache) => {
+                let (image, copies) = cache.thumbnail(content, path, side_px)?;
+                *fresh = copies.map(|copies| (content.to_owned(), copies));
+                image
+            }
             None => shrink(&Picture::open(path)?, side_px)?,
         };
         // Copies are laid on paper: none of their pixels is transparent.

@@ -1,12 +1,13 @@
 //! Small copies: as the whole picture shrunk, kept by content, made again when damaged.
 
 use std::fs;
+use std::path::Path;
 
-use benchwright::photo::Picture;
 use benchwright::photo::thumbnail::{Cache, SIDES_PX, shrink, shrink_each};
+use benchwright::photo::{Picture, PictureError};
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
-use image::{DynamicImage, ImageFormat, Rgb, RgbImage};
+use image::{DynamicImage, ImageFormat, Rgb, RgbImage, RgbaImage};
 
 /// A picture with soft and hard edges.
 fn scene(width: u32, height: u32) -> RgbImage {
@@ -48,6 +49,15 @@ fn a_copy_decoded_at_a_part_of_the_size_is_like_the_whole_picture_shrunk() {
     }
 }
 
+/// A copy from the cache; what had to be made for it is kept.
+fn thumbnail(cache: &Cache, content: &str, source: &Path, side_px: u32) -> Result<RgbaImage, PictureError> {
+    let (image, fresh) = cache.thumbnail(content, source, side_px)?;
+    if let Some(copies) = fresh {
+        cache.keep(content, &copies);
+    }
+    Ok(image)
+}
+
 #[test]
 fn small_copies_are_kept_by_content_and_made_again_when_damaged() {
     let folder = tempfile::tempdir().unwrap();
@@ -56,7 +66,7 @@ fn small_copies_are_kept_by_content_and_made_again_when_damaged() {
     let cache_folder = folder.path().join("cache");
     let cache = Cache::new(&cache_folder);
     let content = "ab".repeat(32);
-    let first = cache.thumbnail(&content, &source, 256).unwrap();
+    let first = thumbnail(&cache, &content, &source, 256).unwrap();
     assert_eq!(first.dimensions(), (256, 192));
 
     let mut kept: Vec<_> = fs::read_dir(cache_folder.join("ab")).unwrap().map(|entry| entry.unwrap().path()).collect();
@@ -65,20 +75,20 @@ fn small_copies_are_kept_by_content_and_made_again_when_damaged() {
     let hidden = folder.path().join("hidden.png");
     fs::rename(&source, &hidden).unwrap();
     for (side_px, size) in [(256, (256, 192)), (1600, (1600, 1200)), (24, (24, 18)), (300, (300, 225))] {
-        assert_eq!(cache.thumbnail(&content, &source, side_px).unwrap().dimensions(), size, "a kept copy answers");
+        assert_eq!(thumbnail(&cache, &content, &source, side_px).unwrap().dimensions(), size, "a kept copy answers");
     }
-    assert!(cache.thumbnail(&content, &source, 1601).is_err(), "a larger one needs the picture");
+    assert!(thumbnail(&cache, &content, &source, 1601).is_err(), "a larger one needs the picture");
 
     let whole = fs::read(&kept[0]).unwrap();
     fs::write(&kept[0], &whole[..whole.len() / 2]).unwrap();
     let damaged = if kept[0].to_string_lossy().contains("-1600") { 1600 } else { 256 };
-    assert!(cache.thumbnail(&content, &source, damaged).is_err(), "half a copy is no copy");
+    assert!(thumbnail(&cache, &content, &source, damaged).is_err(), "half a copy is no copy");
     fs::rename(&hidden, &source).unwrap();
-    cache.thumbnail(&content, &source, damaged).unwrap();
+    thumbnail(&cache, &content, &source, damaged).unwrap();
     assert_eq!(fs::read(&kept[0]).unwrap(), whole, "made again");
 
     // A name that is no hash must not lead out of the folder.
-    cache.thumbnail("../../../outside", &source, 24).unwrap();
+    thumbnail(&cache, "../../../outside", &source, 24).unwrap();
     assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 2);
 }
 
