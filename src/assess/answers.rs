@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 
-use super::fit::{self, Placed, Uses};
+use super::fit::{self, Build, Models, Placed, Uses};
 use super::making::Making;
 use super::outstanding::{self, Task, TaskPlace, Totals};
 use super::part_state::PartState;
@@ -15,6 +15,7 @@ use super::readiness::{self, Readiness};
 use super::reason::Reason;
 use crate::record::{DesignFile, FindingId, Hold, Logbook, MachineFile, MachineId, PartFile, PartId};
 use crate::rules::Rules;
+use crate::trade::drive::FileSystem;
 
 /// Logbooks below this many parts are answered by one thread.
 const PARTS_FOR_TWO_THREADS: usize = 512;
@@ -291,6 +292,17 @@ impl Answers {
             }
         }
         placed
+    }
+
+    /// A machine's parts put together and judged; `None` for a machine that the logbook does not hold.
+    pub fn build<'r>(
+        &self,
+        machine: MachineId,
+        models: &mut Models<'r>,
+        file_system: Option<FileSystem>,
+    ) -> Option<Build<'r>> {
+        let MachineAnswers { file, readiness, .. } = &**self.machine(machine)?;
+        Some(fit::of_machine(file, &self.placed(file), &readiness.roles, models, file_system))
     }
 
     /// All that is inside a part, over however many levels, without the part itself.

@@ -176,7 +176,7 @@ impl Reason {
                 if *is_certain {
                     sentence
                 } else {
-                    let unknown = text!("Other parts' connectors are not known.");
+                    let unknown = text!("A part that could offer it is not known, or still to come.");
                     format!("{sentence} {unknown}")
                 }
             }

@@ -3,10 +3,12 @@
 //! A command returns its whole answer as text ([`Answer`]); [`run`] prints it. Exit codes: 0 answered, 1 it failed
 //! and the reason stands on stderr, 2 wrong usage (clap's own).
 
+mod candidates;
 mod check;
 mod due;
 mod exchange;
 mod faults;
+mod fit;
 mod kit;
 mod new;
 mod opened;
@@ -65,6 +67,10 @@ enum Command {
     Outstanding(outstanding::Outstanding),
     #[command(about = text!("Say at which gate machines stand, and whether power may be applied"))]
     Readiness(readiness::Readiness),
+    #[command(about = text!("Say whether a machine’s parts fit, and why"))]
+    Fit(fit::Fit),
+    #[command(about = text!("Rank the parts that could fill a role, and say who would miss them"))]
+    Candidates(candidates::OfRole),
     #[command(about = text!("Take photographs of a part in, list them, or copy them out"))]
     Photos(photos::Photos),
     #[command(about = text!("Choose the work that brings most in the hours there are"))]
@@ -103,6 +109,8 @@ impl Command {
             Self::Part(part) => part.answer(json),
             Self::Outstanding(outstanding) => outstanding.answer(json),
             Self::Readiness(readiness) => readiness.answer(json),
+            Self::Fit(fit) => fit.answer(json),
+            Self::Candidates(candidates) => candidates.answer(json),
             Self::Photos(photos) => photos.answer(json),
             Self::Tonight(tonight) => tonight.answer(json),
             Self::Schedule(schedule) => schedule.answer(json),

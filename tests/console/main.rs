@@ -4,6 +4,7 @@
 mod answers;
 mod evenings;
 mod figures;
+mod fit;
 mod invented;
 mod logbooks;
 mod photos;

@@ -69,7 +69,7 @@ impl<'r> Fitting<'r> {
     }
 
     pub fn build_for(self, window: Option<Span>) -> Build<'r> {
-        Build::new(self.models.rules(), self.pieces, Asked { window, file_system: None })
+        Build::new(self.models.rules(), self.pieces, Asked { window, ..Asked::default() })
     }
 }
 

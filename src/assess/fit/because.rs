@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::assess::making::TrueTo;
 use crate::record::{Figure, FindingId, PartId};
+use crate::rules::connectors::Family;
 use crate::trade::Source;
 use crate::trade::clock::{ClockVerdict, Reach};
 use crate::trade::drive::Outcome;
@@ -41,8 +42,15 @@ pub enum Because {
     /// The part's design, or its connectors, are not known.
     ConnectorsUnknown { part: PartId },
     /// `missing` connectors that the part needs are offered by none, or held by others; not known while another
-    /// part's are not known.
-    NeedUnmet { part: PartId, connector: Arc<str>, missing: u32, is_certain: bool, held_by: Box<[PartId]> },
+    /// part's are not known, or a part that could offer them is still to come.
+    NeedUnmet {
+        part: PartId,
+        connector: Arc<str>,
+        family: Option<Family>,
+        missing: u32,
+        is_certain: bool,
+        held_by: Box<[PartId]>,
+    },
     /// Adapters would only plug into each other, round in a ring.
     AdapterRing { part: PartId, connector: Arc<str>, around: Box<[PartId]> },
     /// A connector without its shroud or key.

@@ -16,6 +16,8 @@ pub struct Asked {
     pub window: Option<Span>,
     /// What its disks are to be used with; `None` judges them by the firmware alone.
     pub file_system: Option<FileSystem>,
+    /// Kinds still to come, each as often as it is wanted: what they could offer is not known to be missing.
+    pub to_come: Vec<Kind>,
 }
 
 /// How many reasons there are of each verdict: the fewest *does not fit* are best, then the fewest *not known*, then
@@ -74,6 +76,10 @@ impl<'r> Build<'r> {
         build
     }
 
+    pub fn asked(&self) -> &Asked {
+        &self.asked
+    }
+
     pub fn pieces(&self) -> &[Piece] {
         &self.pieces
     }
@@ -108,18 +114,22 @@ impl<'r> Build<'r> {
         old
     }
 
-    /// Adds a piece.
+    /// Adds a piece; one of its kind is not to come any more.
     pub fn add(&mut self, piece: Piece) {
+        if let Some(at) = self.asked.to_come.iter().position(|kind| *kind == piece.kind()) {
+            self.asked.to_come.swap_remove(at);
+        }
         self.pieces.push(piece);
         self.judge(|_| true);
     }
 
-    /// Takes a piece out.
+    /// Takes a piece out; another of its kind is to come.
     ///
     /// # Panics
     /// When there is no such place.
     pub fn take(&mut self, place: usize) -> Piece {
         let piece = self.pieces.remove(place);
+        self.asked.to_come.push(piece.kind());
         self.judge(|_| true);
         piece
     }
@@ -129,7 +139,7 @@ impl<'r> Build<'r> {
         for constraint in Constraint::ALL.iter().copied().filter(|constraint| is_stale(*constraint)) {
             because[constraint as usize] = match constraint {
                 Constraint::Connectors => {
-                    let judged = connectors::judge(pieces, table);
+                    let judged = connectors::judge(pieces, table, &asked.to_come);
                     *plugged = judged.0;
                     judged.1
                 }

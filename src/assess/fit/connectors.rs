@@ -55,8 +55,32 @@ fn is_loose(kind: Kind) -> bool {
     matches!(kind, Kind::Media | Kind::TestRig | Kind::Other)
 }
 
+/// Whether a part of a kind may offer connectors of a family; common practice, no source.
+fn may_offer(kind: Kind, family: Option<Family>) -> bool {
+    use Kind::{
+        Cable, Case, ControllerCard, FlashAdapter, Mainboard, MultiIoCard, PowerSupply, ProcessorAdapter, Retention,
+        Riser, SoundCard, VideoCard,
+    };
+    match family {
+        None => true,
+        Some(Family::Processor) => matches!(kind, Mainboard | ProcessorAdapter),
+        Some(Family::Expansion) => matches!(kind, Mainboard | Riser | SoundCard),
+        Some(Family::Memory) => kind == Mainboard,
+        Some(Family::Outline) => kind == Case,
+        Some(Family::Mounting) => matches!(kind, Case | Mainboard | Retention),
+        Some(Family::BoardPower) => kind == PowerSupply,
+        Some(Family::DrivePower) => matches!(kind, PowerSupply | Mainboard | Cable),
+        Some(Family::Disk) => {
+            matches!(kind, Mainboard | ControllerCard | MultiIoCard | SoundCard | FlashAdapter | Cable)
+        }
+        Some(Family::Floppy) => matches!(kind, Mainboard | ControllerCard | MultiIoCard | Cable),
+        Some(Family::Video) => matches!(kind, Mainboard | VideoCard),
+        Some(Family::Input | Family::Port) => kind == Mainboard || kind.is_card(),
+    }
+}
+
 /// Plugs the pieces together, and says what stays unmet or unknown.
-pub(super) fn judge(pieces: &[Piece], table: &Connectors) -> (Plugged, Vec<Because>) {
+pub(super) fn judge(pieces: &[Piece], table: &Connectors, to_come: &[Kind]) -> (Plugged, Vec<Because>) {
     let mut plugged = Plugged::default();
     let mut because = Vec::new();
     for (at, piece) in pieces.iter().enumerate() {
@@ -71,7 +95,7 @@ pub(super) fn judge(pieces: &[Piece], table: &Connectors) -> (Plugged, Vec<Becau
         plugged.offer_rows.extend(0..model.offers.len() as u16);
         because.extend(piece.by_eye.iter().map(|finding| Because::ByEye { part: piece.part(), finding: *finding }));
     }
-    let is_certain = !because.iter().any(|one| matches!(one, Because::ConnectorsUnknown { .. }));
+    let all_known = !because.iter().any(|one| matches!(one, Because::ConnectorsUnknown { .. }));
     let adapters = Adapters::of(pieces);
     let takes =
         |offer: &Item, need: &Item| offer.connector == need.connector || table.takes(offer.connector, need.connector);
@@ -85,7 +109,7 @@ pub(super) fn judge(pieces: &[Piece], table: &Connectors) -> (Plugged, Vec<Becau
     for (at, missing) in plugged.seating.unmet.iter().copied().enumerate().filter(|(_, missing)| *missing > 0) {
         let need = &plugged.needs[at];
         let piece = &pieces[usize::from(need.part)];
-        let connector = piece.model.needs[usize::from(plugged.need_rows[at])].id.clone();
+        let Port { id: connector, family, .. } = piece.model.needs[usize::from(plugged.need_rows[at])].clone();
         let part = piece.part();
         if ring.contains(&need.part) {
             let around = ring.iter().map(|part| pieces[usize::from(*part)].part()).collect();
@@ -100,7 +124,8 @@ pub(super) fn judge(pieces: &[Piece], table: &Connectors) -> (Plugged, Vec<Becau
                 held_by.push(holder_part);
             }
         }
-        because.push(Because::NeedUnmet { part, connector, missing, is_certain, held_by: held_by.into() });
+        let is_certain = all_known && !to_come.iter().any(|kind| may_offer(*kind, family));
+        because.push(Because::NeedUnmet { part, connector, family, missing, is_certain, held_by: held_by.into() });
     }
     let all = plugged.seating.seats.len();
     if because.is_empty() && all > 0 {

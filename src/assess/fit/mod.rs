@@ -6,6 +6,7 @@
 
 mod because;
 mod build;
+pub mod candidates;
 mod clocks;
 mod connectors;
 mod dates;

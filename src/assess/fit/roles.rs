@@ -162,6 +162,9 @@ fn reason(because: &Because) -> Option<Reason> {
     }
 }
 
+/// More parts to come than this tell no more of what they could offer.
+const MOST_TO_COME: usize = 64;
+
 /// Parts that stand behind others for a role that is full: the machine is judged without them.
 pub fn competing(file: &MachineFile, fills: &[RoleFill]) -> Vec<PartId> {
     let behind = file
@@ -183,5 +186,7 @@ pub fn of_machine<'r>(
     let behind = competing(file, fills);
     let chosen = placed.iter().filter(|placed| !behind.contains(&placed.part));
     let pieces = chosen.filter_map(|placed| Some(models.piece(placed.answers?, placed.is_inside))).collect();
-    Build::new(models.rules(), pieces, Asked { window: making::window(&file.machine), file_system })
+    let to_come = file.roles.iter().zip(fills).flat_map(|(role, fill)| (0..fill.missing).map(|_| role.kind));
+    let window = making::window(&file.machine);
+    Build::new(models.rules(), pieces, Asked { window, file_system, to_come: to_come.take(MOST_TO_COME).collect() })
 }

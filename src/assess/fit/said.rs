@@ -45,7 +45,8 @@ impl Because {
                     )
                 };
                 if !is_certain {
-                    sentence = format!("{sentence} {}", text!("Other parts' connectors are not known."));
+                    sentence =
+                        format!("{sentence} {}", text!("A part that could offer it is not known, or still to come."));
                 }
                 sentence
             }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use benchwright::assess::fit::{Because, Build, Constraint, Verdict};
+use benchwright::assess::fit::{Asked, Because, Build, Constraint, Verdict};
 use benchwright::record::*;
 use benchwright::rules::Rules;
 
@@ -115,7 +115,7 @@ fn a_ring_is_passed_over_where_there_is_another_way() {
     for turn in 0..all.len() {
         let mut pieces = all.clone();
         pieces.rotate_left(turn);
-        let build = Build::new(&rules, pieces, benchwright::assess::fit::Asked::default());
+        let build = Build::new(&rules, pieces, Asked::default());
         let unmet = because(&build, Constraint::Connectors);
         assert_eq!(verdict(&build, Constraint::Connectors), Some(Verdict::Fits), "{unmet:?}");
         // From every card one comes to the board.
@@ -176,6 +176,24 @@ fn the_connectors_of_one_kind_that_others_hold_are_told_with_their_holders() {
     let told = because(&fitting.build(), Constraint::Connectors);
     let [Because::NeedUnmet { part, held_by, missing: 1, .. }] = &told[..] else { panic!("{told:?}") };
     assert_eq!((*part, &**held_by), (second, &[first][..]));
+}
+
+#[test]
+fn a_need_is_not_refused_while_a_part_that_could_meet_it_is_to_come() {
+    let rules = Rules::shipped();
+    let mut fitting = Fitting::new(&rules);
+    fitting.add(Kind::Mainboard, &[("baby-at", 1)], &[("isa-16", 1)], &[]);
+    fitting.add(Kind::SoundCard, &[("pci-5v", 1)], &[], &[]);
+    let of = |to_come: &[Kind]| {
+        let asked = Asked { to_come: to_come.to_vec(), ..Asked::default() };
+        let build = Build::new(&rules, fitting.pieces.clone(), asked);
+        let told = because(&build, Constraint::Connectors);
+        told.iter().map(Because::verdict).collect::<Vec<_>>()
+    };
+    assert_eq!(of(&[]), [Verdict::No, Verdict::No]);
+    // A case to come may take the board; it has no slot for the card.
+    assert_eq!(of(&[Kind::Case]), [Verdict::No, Verdict::NotKnown]);
+    assert_eq!(of(&[Kind::Case, Kind::Riser]), [Verdict::NotKnown, Verdict::NotKnown]);
 }
 
 #[test]

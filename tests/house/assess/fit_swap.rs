@@ -96,14 +96,14 @@ fn a_swap_answers_as_the_whole_machine_does() {
         let mut fitting = Fitting::new(&rules);
         let kinds: Vec<Kind> = (0..2 + chance.below(14)).map(|_| KINDS[chance.below(KINDS.len())]).collect();
         let pieces: Vec<Piece> = kinds.iter().map(|kind| piece(*kind, chance, &mut fitting)).collect();
-        let mut build = Build::new(&rules, pieces, Asked { window, file_system: None });
+        let mut build = Build::new(&rules, pieces, Asked { window, ..Asked::default() });
         for _ in 0..12 {
             let place = chance.below(kinds.len());
             // Mostly another part of the kind, now and then of another.
             let kind = if chance.below(5) == 0 { KINDS[chance.below(KINDS.len())] } else { kinds[place] };
             let new = piece(kind, chance, &mut fitting);
             let old = build.swap(place, new);
-            let whole = Build::new(&rules, build.pieces().to_vec(), Asked { window, file_system: None });
+            let whole = Build::new(&rules, build.pieces().to_vec(), Asked { window, ..Asked::default() });
             assert_eq!(told(&build), told(&whole), "seed {seed}, {kind:?} for {:?}", old.kind());
             assert_eq!(build.setting(), whole.setting());
             assert_eq!(build.tally(), whole.tally());

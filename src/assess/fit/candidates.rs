@@ -1,0 +1,282 @@
+//! Candidates for a role: every part that could fill it, ranked, with what another machine would lose.
+//!
+//! Ranked by fit, then weeks from the window, condition, hours of work left, proven or not, originality. A reason is a
+//! candidate's own where it names it, or is not there while its place is empty; what else is wrong with the machine
+//! counts against nobody.
+
+use std::collections::HashMap;
+
+use super::because::{Because, Verdict};
+use super::build::{Build, Tally};
+use super::model::{Models, Piece};
+use super::roles::{competing, uses};
+use crate::assess::making::{self, TrueTo};
+use crate::assess::{Answers, PartState};
+use crate::record::{DesignId, Hold, MachineFile, MachineId, Originality, PartId, Role, RoleId};
+use crate::rules::Rules;
+use crate::trade::Span;
+use crate::trade::drive::FileSystem;
+
+/// What another machine would lose.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Loss {
+    pub machine: MachineId,
+    pub role: Option<RoleId>,
+    /// Fitted there, not only planned.
+    pub is_fitted: bool,
+    /// A role that must be filled would have too few.
+    pub empties: bool,
+    /// Parts in no machine that plug in as it does.
+    pub stand_ins: usize,
+}
+
+/// A part for the role.
+#[derive(Clone, Debug)]
+pub struct Candidate {
+    pub part: PartId,
+    /// The worst of its own reasons.
+    pub verdict: Verdict,
+    pub tally: Tally,
+    /// `None` where the machine has no window.
+    pub true_to: Option<TrueTo>,
+    pub state: PartState,
+    /// Hands-on minutes of outstanding work that is not for looks only.
+    pub minutes: u32,
+    /// Every proof that its kind requires holds.
+    pub is_proven: bool,
+    pub originality: Originality,
+    /// Fitted in or planned for this very role.
+    pub is_here: bool,
+    pub losses: Vec<Loss>,
+    piece: Piece,
+}
+
+impl Candidate {
+    /// Whole weeks from the window, either way; `None` while not known.
+    pub fn weeks(&self) -> Option<i64> {
+        match self.true_to? {
+            TrueTo::Comfortable => Some(0),
+            TrueTo::ByDesign { weeks } => weeks,
+            TrueTo::Apart { weeks } => Some(weeks),
+            TrueTo::NotKnown => None,
+        }
+    }
+
+    fn rank(&self) -> impl Ord + use<> {
+        let weeks = self.weeks().map_or(u64::MAX, i64::unsigned_abs);
+        let fit = (self.verdict, self.tally);
+        (fit, weeks, condition(self.state), self.minutes, !self.is_proven, originality(self.originality), self.part)
+    }
+}
+
+/// Lower is better; what is not here, or kept apart, comes last.
+fn condition(state: PartState) -> u8 {
+    match state {
+        PartState::Proven | PartState::Sound => 0,
+        PartState::ToBeProven => 1,
+        PartState::HeldReady | PartState::Undecided => 2,
+        PartState::HeldFitting => 3,
+        PartState::Unsurveyed | PartState::Unidentified => 4,
+        PartState::HeldPower => 5,
+        PartState::HeldStorage => 6,
+        PartState::KeptApart | PartState::LentOut | PartState::Gone => 7,
+    }
+}
+
+fn originality(originality: Originality) -> u8 {
+    match originality {
+        Originality::Original => 0,
+        Originality::Unstated | Originality::PeriodReplacement => 1,
+        Originality::Altered => 2,
+        Originality::ModernReplacement => 3,
+    }
+}
+
+/// The candidates for one role of a machine, best first.
+#[derive(Debug)]
+pub struct Candidates<'r> {
+    pub ranked: Vec<Candidate>,
+    trial: Trial<'r>,
+}
+
+impl<'r> Candidates<'r> {
+    /// All parts of the role's kind that are not gone; `None` where there is no such machine or role.
+    pub fn of(
+        answers: &Answers,
+        rules: &'r Rules,
+        machine: MachineId,
+        role: RoleId,
+        file_system: Option<FileSystem>,
+    ) -> Option<Self> {
+        let file = &answers.machine(machine)?.file;
+        let role = file.roles.iter().find(|known| known.id == role)?;
+        let mut models = Models::new(rules);
+        let build = answers.build(machine, &mut models, file_system)?;
+        let mut trial = Trial::of(answers, file, role, build);
+        let window = making::window(&file.machine);
+        let parts = answers.parts.iter().filter(|part| part.file.part.kind == role.kind);
+        let parts = parts.filter(|part| part.state != PartState::Gone);
+        let mut by_design: HashMap<Option<DesignId>, Tally> = HashMap::new();
+        let mut ranked: Vec<Candidate> = parts
+            .map(|part| {
+                let piece = models.piece(part, false);
+                let tally = if trial.is_in(part.part) {
+                    Tally::of(trial.own(&piece).iter().filter(|one| is_of_design(one)))
+                } else {
+                    *by_design
+                        .entry(piece.model.design)
+                        .or_insert_with(|| Tally::of(trial.own(&piece).iter().filter(|one| is_of_design(one))))
+                };
+                candidate(piece, tally, window)
+            })
+            .collect();
+        let here: Vec<PartId> = answers
+            .machine(machine)
+            .and_then(|known| known.readiness.roles.iter().find(|fill| fill.role == role.id))
+            .map_or_else(Vec::new, |fill| fill.fitted.iter().chain(&fill.planned).copied().collect());
+        for candidate in &mut ranked {
+            candidate.is_here = here.contains(&candidate.part);
+        }
+        add_losses(&mut ranked, answers, machine);
+        ranked.sort_by_cached_key(Candidate::rank);
+        Some(Self { ranked, trial })
+    }
+
+    /// A candidate's own reasons, worst first.
+    pub fn because(&mut self, candidate: &Candidate) -> Vec<Because> {
+        let mut own = self.trial.own(&candidate.piece);
+        own.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
+        own
+    }
+}
+
+/// What is alike for all parts of a design.
+fn is_of_design(because: &Because) -> bool {
+    !matches!(because, Because::Dates { .. } | Because::ByEye { .. } | Because::InWindow { .. })
+}
+
+fn candidate(piece: Piece, of_design: Tally, window: Option<Span>) -> Candidate {
+    let part = &piece.answers;
+    let true_to = window.map(|window| part.making.true_to(window));
+    let originality = part.file.part.originality;
+    let own = true_to.map(|true_to| {
+        let is_modern = originality == Originality::ModernReplacement;
+        Because::Dates { part: part.part, true_to, is_modern }
+    });
+    let of_part = Tally::of(&own);
+    let tally = Tally {
+        no: of_design.no + of_part.no,
+        not_known: of_design.not_known + of_part.not_known,
+        caveats: of_design.caveats + of_part.caveats + piece.by_eye.len(),
+    };
+    let work = part.tasks.iter().filter(|task| task.hold != Hold::Looks);
+    Candidate {
+        part: part.part,
+        verdict: tally.verdict(),
+        tally,
+        true_to,
+        state: part.state,
+        minutes: work.map(crate::assess::Task::minutes).sum(),
+        is_proven: part.proofs.iter().any(|proof| proof.rule.required)
+            && !part.proofs.iter().any(crate::assess::ProofStanding::is_lacking),
+        originality,
+        is_here: false,
+        losses: Vec::new(),
+        piece,
+    }
+}
+
+fn add_losses(ranked: &mut [Candidate], answers: &Answers, here: MachineId) {
+    let uses = uses(answers.machines.iter().map(|machine| &*machine.file));
+    let free: Vec<Piece> =
+        ranked.iter().filter(|one| !uses.contains_key(&one.part)).map(|one| one.piece.clone()).collect();
+    for candidate in ranked {
+        let elsewhere = uses.get(&candidate.part).map_or(&[][..], Vec::as_slice);
+        for (machine, is_fitted) in elsewhere.iter().filter(|(machine, _)| *machine != here) {
+            let Some(known) = answers.machine(*machine) else { continue };
+            let in_role = |role: &&crate::assess::fit::RoleFill| {
+                role.fitted.contains(&candidate.part) || role.planned.contains(&candidate.part)
+            };
+            let fill = known.readiness.roles.iter().find(in_role);
+            let role = fill.and_then(|fill| known.file.roles.iter().find(|role| role.id == fill.role));
+            let empties = role.zip(fill).is_some_and(|(role, fill)| {
+                role.required && fill.fitted.len() + fill.planned.len() <= role.count.max(1) as usize
+            });
+            candidate.losses.push(Loss {
+                machine: *machine,
+                role: role.map(|role| role.id),
+                is_fitted: *is_fitted,
+                empties,
+                stand_ins: free.iter().filter(|other| other.model.plugs_alike(&candidate.piece.model)).count(),
+            });
+        }
+    }
+}
+
+/// A machine with a place in which candidates are tried.
+#[derive(Debug)]
+struct Trial<'r> {
+    build: Build<'r>,
+    /// Where they are tried: the last of the role's parts, or a place that is added.
+    place: Option<usize>,
+    /// The reasons without any part in that place.
+    without: Vec<Because>,
+    /// Parts of the role, each with the reasons without it.
+    inside: Vec<(PartId, Vec<Because>)>,
+    as_is: Vec<Because>,
+}
+
+impl<'r> Trial<'r> {
+    fn of(answers: &Answers, file: &MachineFile, role: &Role, build: Build<'r>) -> Self {
+        let fills = answers.machine(file.machine.id).map_or(&[][..], |known| &known.readiness.roles);
+        let behind = competing(file, fills);
+        let fill = fills.iter().find(|fill| fill.role == role.id);
+        let chosen = fill.into_iter().flat_map(|fill| fill.fitted.iter().chain(&fill.planned));
+        let chosen: Vec<PartId> = chosen.copied().filter(|part| !behind.contains(part)).collect();
+        let without = |part: PartId| {
+            let mut build = build.clone();
+            if let Some(place) = build.place(part) {
+                build.take(place);
+            }
+            build.because().cloned().collect::<Vec<_>>()
+        };
+        let is_full = chosen.len() >= role.count.max(1) as usize;
+        let replaced = chosen.last().filter(|_| is_full);
+        let as_is: Vec<Because> = build.because().cloned().collect();
+        Self {
+            place: replaced.and_then(|part| build.place(*part)),
+            without: replaced.map_or_else(|| as_is.clone(), |part| without(*part)),
+            inside: chosen.iter().map(|part| (*part, without(*part))).collect(),
+            as_is,
+            build,
+        }
+    }
+
+    fn is_in(&self, part: PartId) -> bool {
+        self.inside.iter().any(|(known, _)| *known == part)
+    }
+
+    /// Puts a candidate in the place.
+    fn put(&mut self, piece: &Piece) {
+        if let Some(place) = self.place {
+            self.build.swap(place, piece.clone());
+        } else {
+            self.place = Some(self.build.pieces().len());
+            self.build.add(piece.clone());
+        }
+    }
+
+    /// The reasons that are a candidate's own.
+    fn own(&mut self, piece: &Piece) -> Vec<Because> {
+        let part = piece.part();
+        if let Some((_, without)) = self.inside.iter().find(|(known, _)| *known == part) {
+            return self.as_is.iter().filter(|one| is_own(one, piece, without)).cloned().collect();
+        }
+        self.put(piece);
+        self.build.because().filter(|one| is_own(one, piece, &self.without)).cloned().collect()
+    }
+}
+
+fn is_own(because: &Because, piece: &Piece, without: &[Because]) -> bool {
+    because.names(piece.part()) || !without.contains(because)
+}
