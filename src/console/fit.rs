@@ -221,9 +221,12 @@ fn in_words(form: &Form) -> String {
     for one in &form.constraints {
         let Some(verdict) = one.verdict else { continue };
         let _ = write!(lines, "\n  {}: {}", one.constraint.label(), verdict.label());
-        for because in &one.because {
-            let _ = write!(lines, "\n    {} {}", mark(because.verdict), because.say);
-            let _ = write!(lines, "\n        {}", because.source);
+        // What several rest on is told once, below them.
+        for alike in one.because.chunk_by(|one, other| one.source == other.source) {
+            for because in alike {
+                let _ = write!(lines, "\n    {} {}", mark(because.verdict), because.say);
+            }
+            let _ = write!(lines, "\n        {}", alike[0].source);
         }
         if one.constraint == Constraint::Clocks {
             for setting in form.settings.iter().skip(1).take(MOST_SETTINGS) {

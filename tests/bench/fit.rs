@@ -43,8 +43,13 @@ fn main() {
     let folder = tempfile::tempdir().unwrap();
     let logbook = invent::create(&folder.path().join("bench.logbook"), today, PARTS, 1).unwrap().logbook();
     let answers = Answers::of(&logbook, &rules, today);
-    let machine = answers.machines.iter().max_by_key(|machine| machine.members.len()).unwrap();
     let mut models = Models::new(&rules);
+    // The largest machine, and of those the one with most settings.
+    let machine = answers.machines.iter().max_by_key(|known| {
+        let settings = answers.build(known.machine, &mut models, None).map_or(0, |build| build.settings().len());
+        (known.members.len(), settings)
+    });
+    let machine = machine.unwrap();
     let mut build = answers.build(machine.machine, &mut models, None).unwrap();
     let reasons = build.because().count();
     let settings = build.settings().len();

@@ -94,6 +94,7 @@ impl<'r> Build<'r> {
     /// # Panics
     /// When there is no such place.
     pub fn swap(&mut self, place: usize, piece: Piece) -> Piece {
+        let host = clocks::processor_host(&self.pieces, &self.plugged);
         let old = std::mem::replace(&mut self.pieces[place], piece);
         let new = &self.pieces[place];
         let is_alike = old.kind() == new.kind() && old.model.plugs_alike(&new.model) && old.by_eye == new.by_eye;
@@ -102,15 +103,22 @@ impl<'r> Build<'r> {
         let replug = !is_alike || named(Constraint::Connectors);
         let (before, after) = (touched_by(old.kind()), touched_by(new.kind()));
         let stale = Constraint::ALL.iter().copied().map(|constraint| match constraint {
-            Constraint::Connectors => replug,
             // Summed over all parts, and quickly.
             Constraint::Power | Constraint::Dates => true,
             _ => before.contains(&constraint) || after.contains(&constraint) || named(constraint),
         });
         let stale: Vec<bool> = stale.collect();
+        if replug {
+            self.judge(|constraint| constraint == Constraint::Connectors);
+        }
         // Who hangs on whom may be another way round now.
-        let rehung = |constraint| replug && matches!(constraint, Constraint::Voltage | Constraint::Drives);
-        self.judge(|constraint| stale[constraint as usize] || rehung(constraint));
+        let rehung = clocks::processor_host(&self.pieces, &self.plugged) != host;
+        self.judge(|constraint| match constraint {
+            Constraint::Connectors => false,
+            Constraint::Clocks => stale[constraint as usize] || rehung,
+            Constraint::Voltage | Constraint::Drives => stale[constraint as usize] || replug,
+            _ => stale[constraint as usize],
+        });
         old
     }
 
@@ -145,7 +153,7 @@ impl<'r> Build<'r> {
                 }
                 Constraint::Voltage => voltage::judge(pieces, plugged),
                 Constraint::Clocks => {
-                    let judged = clocks::judge(pieces);
+                    let judged = clocks::judge(pieces, plugged);
                     *setting = judged.0;
                     judged.1
                 }

@@ -1,8 +1,8 @@
 //! Candidates for a role: every part that could fill it, ranked, with what another machine would lose.
 //!
-//! Ranked by fit, then weeks from the window, condition, hours of work left, proven or not, originality. A reason is a
-//! candidate's own where it names it, or is not there while its place is empty; what else is wrong with the machine
-//! counts against nobody.
+//! Ranked by fit, then weeks from the window, condition, hours of work left, proven or not, originality, and whether
+//! another machine would miss it. A reason is a candidate's own where it names it, or is not there while its place is
+//! empty; what else is wrong with the machine counts against nobody.
 
 use std::collections::HashMap;
 
@@ -65,7 +65,9 @@ impl Candidate {
     fn rank(&self) -> impl Ord + use<> {
         let weeks = self.weeks().map_or(u64::MAX, i64::unsigned_abs);
         let fit = (self.verdict, self.tally);
-        (fit, weeks, condition(self.state), self.minutes, !self.is_proven, originality(self.originality), self.part)
+        let kept = (!self.is_proven, originality(self.originality));
+        let missed = self.losses.iter().filter(|loss| loss.empties).count();
+        (fit, weeks, condition(self.state), self.minutes, kept, missed, self.part)
     }
 }
 
@@ -142,9 +144,14 @@ impl<'r> Candidates<'r> {
         Some(Self { ranked, trial })
     }
 
-    /// A candidate's own reasons, worst first.
+    /// A candidate's own reasons, worst first; of what is well, what is told of it or of the clocks and memory it
+    /// leads to.
     pub fn because(&mut self, candidate: &Candidate) -> Vec<Because> {
         let mut own = self.trial.own(&candidate.piece);
+        own.retain(|one| {
+            let follows = matches!(one, Because::Runs { .. } | Because::MemoryTaken { .. });
+            one.verdict() != Verdict::Fits || follows || one.names(candidate.part)
+        });
         own.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
         own
     }

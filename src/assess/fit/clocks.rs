@@ -1,8 +1,10 @@
 //! Clocks: every setting that board and processor allow together; the safest is chosen, and of those the fastest.
 
 use super::because::{Because, Constraint};
+use super::connectors::Plugged;
 use super::model::Piece;
 use crate::record::{Figure, Kind};
+use crate::rules::connectors::Family;
 use crate::trade::Source;
 use crate::trade::clock::{self, Clock, ClockVerdict, Reach, Row, real_mhz};
 
@@ -34,6 +36,12 @@ impl<'a> Given<'a> {
     }
 }
 
+/// Where the processor is plugged in.
+pub(super) fn processor_host(pieces: &[Piece], plugged: &Plugged) -> Option<usize> {
+    let at = pieces.iter().position(|piece| piece.kind() == Kind::Processor)?;
+    plugged.link(pieces, at, Family::Processor).map(|link| link.host)
+}
+
 /// All settings of a machine's board with its processor and memory, the safest first; empty where figures are missing.
 pub fn settings(pieces: &[Piece]) -> Vec<Row> {
     Given::of(pieces).map_or_else(Vec::new, |given| {
@@ -41,9 +49,12 @@ pub fn settings(pieces: &[Piece]) -> Vec<Row> {
     })
 }
 
-/// The setting that is chosen, and what speaks for and against it.
-pub(super) fn judge(pieces: &[Piece]) -> (Option<Row>, Vec<Because>) {
-    let Some(given) = Given::of(pieces) else { return (None, Vec::new()) };
+/// The setting that is chosen, and what speaks for and against it; nothing for a processor that is plugged in nowhere,
+/// which is told under connectors.
+pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> (Option<Row>, Vec<Because>) {
+    let Some(given) = Given::of(pieces).filter(|_| processor_host(pieces, plugged).is_some()) else {
+        return (None, Vec::new());
+    };
     let (board, processor) = (&given.board.model.board, &given.processor.model.processor);
     let missing =
         |piece: &Piece, figure| Because::FigureMissing { constraint: Constraint::Clocks, part: piece.part(), figure };

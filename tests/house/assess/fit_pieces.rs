@@ -19,7 +19,10 @@ fn a_processor_reaches_the_board_through_adapters() {
     let mut fitting = Fitting::new(&rules);
     fitting.add(Kind::Mainboard, &[], &[("socket-5", 1)], &[(Figure::CoreVoltageV, 3.3)]);
     let processor = fitting.add(Kind::Processor, &[("socket-7", 1)], &[], &[(Figure::CoreVoltageV, 2.9)]);
-    assert_eq!(verdict(&fitting.build(), Constraint::Connectors), Some(Verdict::No), "no Socket 7 in a Socket 5");
+    let build = fitting.build();
+    assert_eq!(verdict(&build, Constraint::Connectors), Some(Verdict::No), "no Socket 7 in a Socket 5");
+    // In mid air it has neither voltage nor clock.
+    assert_eq!((verdict(&build, Constraint::Voltage), verdict(&build, Constraint::Clocks)), (None, None));
     let mut fitting = Fitting::new(&rules);
     fitting.add(Kind::Mainboard, &[], &[("socket-5", 1)], &[(Figure::CoreVoltageV, 3.3)]);
     let adapter_v = [(Figure::CoreVoltageV, 2.8), (Figure::CoreVoltageV, 2.9)];
