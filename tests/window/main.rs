@@ -14,6 +14,7 @@ mod facts;
 mod finder;
 mod full_disk;
 mod hand;
+mod how_it_fits;
 mod intake;
 mod machines;
 mod marking;

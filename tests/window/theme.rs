@@ -37,7 +37,10 @@ fn every_text_is_readable_on_the_grounds_it_stands_on() {
         let tokens = Tokens::of(ground);
         let texts = tokens.all().into_iter().filter(|(name, _)| {
             ["ink", "ink_weak", "press", "notice_ink"].contains(name)
-                || ((name.starts_with("hold_") || name.starts_with("severity_") || name.starts_with("gate_"))
+                || ((name.starts_with("hold_")
+                    || name.starts_with("severity_")
+                    || name.starts_with("gate_")
+                    || name.starts_with("fit_"))
                     && !name.ends_with("_wash"))
         });
         for (name, colour) in texts {

@@ -5,6 +5,7 @@
 
 use egui::{Color32, Painter, Pos2, Rect, Shape, Stroke, epaint::PathShape, pos2, vec2};
 
+use crate::assess::fit::Verdict;
 use crate::record::{Hold, Severity};
 
 /// One mark.
@@ -43,11 +44,15 @@ pub enum Mark {
     Back,
     Forth,
     Heed,
+    FitWell,
+    FitCaveat,
+    FitUnknown,
+    FitNot,
 }
 
 impl Mark {
     /// Every mark, for tests and for looking at them.
-    pub const ALL: [Self; 33] = [
+    pub const ALL: [Self; 37] = [
         Self::HoldStorage,
         Self::HoldPower,
         Self::HoldFitting,
@@ -81,6 +86,10 @@ impl Mark {
         Self::Back,
         Self::Forth,
         Self::Heed,
+        Self::FitWell,
+        Self::FitCaveat,
+        Self::FitUnknown,
+        Self::FitNot,
     ];
 
     /// The mark of a hold.
@@ -100,6 +109,16 @@ impl Mark {
             Severity::Slight => Self::SeveritySlight,
             Severity::Plain => Self::SeverityPlain,
             Severity::Grave => Self::SeverityGrave,
+        }
+    }
+
+    /// The mark of a verdict of fit.
+    pub fn of_fit(verdict: Verdict) -> Self {
+        match verdict {
+            Verdict::Fits => Self::FitWell,
+            Verdict::Caveat => Self::FitCaveat,
+            Verdict::NotKnown => Self::FitUnknown,
+            Verdict::No => Self::FitNot,
         }
     }
 
@@ -292,6 +311,26 @@ impl Mark {
                 Line(&[(4.5, 1.5), (4.5, 14.5)]),
                 Fill(&[(4.5, 2.0), (13.5, 5.0), (4.5, 8.5)]),
                 Line(&[(2.5, 14.5), (6.5, 14.5)]),
+            ],
+            // A card and its slot: seated, seated askew, of no known shape, and one too wide.
+            Self::FitWell => &[
+                Line(&[(1.5, 8.0), (4.5, 8.0), (4.5, 13.5), (11.5, 13.5), (11.5, 8.0), (14.5, 8.0)]),
+                Fill(&[(5.5, 2.0), (10.5, 2.0), (10.5, 12.0), (5.5, 12.0)]),
+            ],
+            Self::FitCaveat => &[
+                Line(&[(1.5, 8.0), (4.5, 8.0), (4.5, 13.5), (11.5, 13.5), (11.5, 8.0), (14.5, 8.0)]),
+                Fill(&[(8.5, 1.0), (13.0, 2.5), (10.0, 12.0), (5.5, 10.5)]),
+            ],
+            Self::FitUnknown => &[
+                Line(&[(1.5, 8.0), (4.5, 8.0), (4.5, 13.5), (11.5, 13.5), (11.5, 8.0), (14.5, 8.0)]),
+                Line(&[(5.5, 6.0), (5.5, 4.0)]),
+                Line(&[(7.0, 2.0), (9.0, 2.0)]),
+                Line(&[(10.5, 4.0), (10.5, 6.0)]),
+                Dot(8.0, 9.5, 1.2),
+            ],
+            Self::FitNot => &[
+                Line(&[(1.5, 10.0), (5.5, 10.0), (5.5, 14.0), (10.5, 14.0), (10.5, 10.0), (14.5, 10.0)]),
+                Fill(&[(3.0, 1.5), (13.0, 1.5), (13.0, 7.5), (3.0, 7.5)]),
             ],
         }
     }

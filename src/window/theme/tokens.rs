@@ -42,6 +42,7 @@ tokens! {
     power_no, power_no_wash, power_unknown, power_unknown_wash, power_yes, power_yes_wash,
     severity_slight, severity_plain, severity_grave,
     gate_passed, gate_here, gate_ahead,
+    fit_well, fit_caveat, fit_unknown, fit_not,
     span_window, span_part, span_outside,
     notice, notice_ink,
 }

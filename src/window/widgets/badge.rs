@@ -2,6 +2,7 @@
 
 use egui::{Color32, FontId, Response, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
+use crate::assess::fit::Verdict;
 use crate::record::{Hold, Severity, Word};
 use crate::text;
 use crate::window::theme::marks::{self, Mark};
@@ -123,6 +124,16 @@ impl Tokens {
     /// The hue of a hold.
     pub fn hold(&self, hold: Hold) -> Color32 {
         hold_colour(self, hold)
+    }
+
+    /// The hue of a verdict of fit.
+    pub fn fit(&self, verdict: Verdict) -> Color32 {
+        match verdict {
+            Verdict::Fits => self.fit_well,
+            Verdict::Caveat => self.fit_caveat,
+            Verdict::NotKnown => self.fit_unknown,
+            Verdict::No => self.fit_not,
+        }
     }
 
     /// The hue of a severity.

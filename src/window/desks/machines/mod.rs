@@ -2,6 +2,7 @@
 
 pub mod acts;
 mod brief;
+mod fit;
 mod gates;
 mod list;
 mod power_on;

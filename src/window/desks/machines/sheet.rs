@@ -4,6 +4,7 @@ use egui::{ScrollArea, Ui};
 
 use super::acts;
 use super::brief::{Brief, BriefAct};
+use super::fit::HowItFits;
 use super::gates::{gate_marks, gates_ui, next_ui, power_answer_ui};
 use super::list::{left_text, window_text};
 use super::power_on::PowerOnForm;
@@ -27,6 +28,7 @@ const TWO_COLUMNS: f32 = 180.0 * GRID;
 pub struct Sheet {
     machine: MachineId,
     brief: Option<Brief>,
+    fit: HowItFits,
     roles: Roles,
     power_on: Option<PowerOnForm>,
     proof: Option<ProofForm>,
@@ -40,6 +42,7 @@ impl Sheet {
         Self {
             machine,
             brief: None,
+            fit: HowItFits::default(),
             roles: Roles::default(),
             power_on: None,
             proof: None,
@@ -93,6 +96,7 @@ impl Sheet {
                     way_ui(&mut columns[1], readiness, view, outbox);
                 });
             }
+            self.fit.ui(ui, answers, view, outbox);
             section_ui(ui, text!("Photographs"));
             strip_ui(ui, view, &file.photos, outbox);
             self.ways.ui(ui, Page::Machine(self.machine), view, outbox);

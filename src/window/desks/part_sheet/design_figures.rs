@@ -2,6 +2,7 @@
 
 use egui::Ui;
 
+use super::about::About;
 use crate::record::{Change, DesignFigure, DesignFile, Figure, Word, figure_unit};
 use crate::store::Store;
 use crate::text;
@@ -16,6 +17,21 @@ struct Told<'f> {
     label: &'f str,
     rows: Vec<&'f DesignFigure>,
     may_repeat: bool,
+}
+
+/// Turns a figure of the part's design into a field.
+pub fn open(figure: Figure, about: &About<'_>, edit: &mut Edit) {
+    let Some(file) = about.view.logbook.design_of(about.file) else { return };
+    let rows: Vec<&DesignFigure> = file.figures.iter().filter(|row| row.figure == figure.name()).collect();
+    edit.open(&key(figure.name()), &values(&rows));
+}
+
+fn key(name: &str) -> String {
+    format!("design {name}")
+}
+
+fn values(rows: &[&DesignFigure]) -> String {
+    rows.iter().map(|row| row.value.to_string()).collect::<Vec<_>>().join("; ")
 }
 
 /// Draws the figures that are told or asked of the design's kind.
@@ -41,7 +57,7 @@ pub fn figures_ui(ui: &mut Ui, file: &DesignFile, edit: &mut Edit, outbox: &mut 
 }
 
 fn figure_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox) {
-    let key = format!("design {}", told.name);
+    let key = key(told.name);
     let fact = Fact { unit: figure_unit(told.name), ..Fact::line(&key, told.label) };
     if told.rows.is_empty() {
         if let Some(typed) = edit.fact_ui(ui, fact, "") {
@@ -49,7 +65,7 @@ fn figure_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox)
         }
         return;
     }
-    let value = told.rows.iter().map(|row| row.value.to_string()).collect::<Vec<_>>().join("; ");
+    let value = values(&told.rows);
     row_ui(ui, told.label, |ui| {
         ui.horizontal_wrapped(|ui| {
             if let Some(typed) = edit.value_ui(ui, fact, &value) {

@@ -234,6 +234,12 @@ impl Sheet {
                 self.identity.show_design(about);
                 Section::Identity
             }
+            Spot::Figure(figure) => {
+                self.identity.show_design(about);
+                design_figures::open(figure, about, &mut self.edit);
+                // The field comes into view by itself, further down.
+                return;
+            }
         };
         self.jump = Some(section);
     }

@@ -2,7 +2,7 @@
 
 use super::section::Section;
 use crate::assess::{Next, Reason, TaskKey};
-use crate::record::{CapacitorId, FindingId, WorkId};
+use crate::record::{CapacitorId, Figure, FindingId, WorkId};
 use crate::rules::Paper;
 use crate::window::outbox::View;
 
@@ -21,13 +21,16 @@ pub enum Spot {
     Survey,
     /// What the part's design shares: connectors, figures, years.
     Design,
+    /// One figure of the design, ready to be typed.
+    Figure(Figure),
 }
 
 impl Spot {
     /// Where a reason is settled; `None` at the head of the sheet.
     pub fn of(reason: &Reason) -> Option<Self> {
         Some(match reason {
-            Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } | Reason::Fit(_) => Self::Design,
+            Reason::Fit(because) => because.missing().map_or(Self::Design, |(_, figure)| Self::Figure(figure)),
+            Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } => Self::Design,
             Reason::Unsurveyed { .. } | Reason::NotLooked { .. } => Self::Survey,
             Reason::Undecided { .. } => Self::Section(Section::Condition),
             Reason::Work { .. } => Self::Section(Section::Work),
@@ -44,7 +47,8 @@ impl Spot {
     /// Where the next thing to do for a machine is done; `None` at the head of the sheet.
     pub fn of_next(next: &Next, view: &View<'_>) -> Option<Self> {
         Some(match next {
-            Next::Identify { .. } | Next::TellFigure { .. } | Next::FindConnector { .. } => Self::Design,
+            Next::TellFigure { figure, .. } => Self::Figure(*figure),
+            Next::Identify { .. } | Next::FindConnector { .. } => Self::Design,
             Next::Survey { .. } => Self::Survey,
             Next::Work { part, task, .. } | Next::Wait { part, task, .. } => {
                 Self::Task(view.answers.part(*part)?.tasks.get(usize::from(*task))?.key())

@@ -1,0 +1,182 @@
+//! How a machine's parts fit, on its sheet: blocks, lines, open ends, reasons, a missing figure entered, rails and clocks.
+
+use benchwright::record::{Change, Design, Figure, Kind, Part, PartId, Side, Word};
+use benchwright::store::Store;
+use benchwright::window::command::Command;
+use benchwright::window::page::Page;
+use egui::accesskit::Role;
+use egui_kittest::kittest::{NodeT, Queryable};
+
+use crate::hand::{Hand, part};
+use crate::records::{self, connector, moment};
+
+const WIDE: [f32; 2] = [1280.0, 2400.0];
+
+/// A part of a design of its own: connectors with their sides and counts, and figures.
+pub fn designed(
+    change: &mut Change,
+    part: Part,
+    model: &str,
+    ports: &[(Side, &str, u32)],
+    figures: &[(Figure, f64)],
+) -> Design {
+    let design = records::design(part.kind, "Veltrane", model);
+    change.put(design.clone());
+    for (side, name, count) in ports {
+        change.put(connector(design.id, *side, name, *count));
+    }
+    for (figure, value) in figures {
+        change.put(benchwright::record::DesignFigure {
+            id: Store::new_id(),
+            design: design.id,
+            figure: figure.name().to_owned(),
+            value: *value,
+            source: String::new(),
+        });
+    }
+    change.put(Part { design: Some(design.id), ..part });
+    design
+}
+
+/// A machine with a board, a processor whose core voltage nobody has told, an 8-bit card, a card without a slot, and a
+/// supply.
+fn machine() -> (Change, Page) {
+    use Side::{Needs, Offers};
+    let mut change = Change::new("Start a machine");
+    let machine = records::machine("The reading room");
+    change.put(machine.clone());
+    let rows: [(&str, Kind, &str, &[(Side, &str, u32)], &[(Figure, f64)]); 5] = [
+        (
+            "0001",
+            Kind::Mainboard,
+            "B5",
+            &[(Offers, "socket-7", 1), (Offers, "isa-16", 2), (Needs, "at-p8p9", 1)],
+            &[
+                (Figure::BusClockMhz, 66.0),
+                (Figure::Multiplier, 2.0),
+                (Figure::Multiplier, 2.5),
+                (Figure::CoreVoltageV, 3.3),
+                (Figure::Current5vA, 4.0),
+            ],
+        ),
+        (
+            "0002",
+            Kind::Processor,
+            "P133",
+            &[(Needs, "socket-7", 1)],
+            &[(Figure::BusClockMhz, 66.0), (Figure::CoreClockMhz, 133.0), (Figure::Current5vA, 3.5)],
+        ),
+        ("0003", Kind::SoundCard, "S8", &[(Needs, "isa-8", 1)], &[(Figure::Current5vA, 0.5)]),
+        ("0004", Kind::VideoCard, "V1", &[(Needs, "agp-3.3v", 1)], &[(Figure::Current5vA, 1.0)]),
+        (
+            "0005",
+            Kind::PowerSupply,
+            "G200",
+            &[(Offers, "at-p8p9", 1)],
+            &[(Figure::Rating5vA, 20.0), (Figure::Least5vA, 2.0)],
+        ),
+    ];
+    for (tag, kind, model, ports, figures) in rows {
+        let of = part(tag, kind, "");
+        let id: PartId = of.id;
+        designed(&mut change, of, model, ports, figures);
+        let role = records::role(machine.id, kind);
+        change.put(role.clone()).put(records::fitting(machine.id, Some(role.id), id, moment("2026-03-01")));
+    }
+    (change, Page::Machine(machine.id))
+}
+
+fn hand(size: [f32; 2]) -> Hand {
+    let (change, page) = machine();
+    let mut hand = Hand::on(change, size);
+    hand.give(Command::Go(page));
+    hand
+}
+
+fn says(hand: &Hand, text: &str) -> bool {
+    hand.window.query_all_by_label_contains(text).next().is_some()
+}
+
+fn buttons(hand: &Hand) -> Vec<String> {
+    let buttons = hand.window.query_all_by_role(Role::Button);
+    buttons.filter_map(|button| button.accesskit_node().label()).collect()
+}
+
+#[test]
+fn parts_are_blocks_connectors_are_lines_and_what_is_free_is_told() {
+    let hand = hand(WIDE);
+    let buttons = buttons(&hand);
+    let has = |name: &str| assert!(buttons.iter().any(|button| button == name), "no “{name}” in {buttons:#?}");
+    has("0001 Veltrane B5: Fits");
+    has("0002 Veltrane P133: Not known");
+    has("0004 Veltrane V1: Does not fit");
+    has("0002 Veltrane P133 in 0001 Veltrane B5: Socket 7");
+    // PC Guide, ISA bus: an 8-bit card works in a 16-bit slot.
+    has("0003 Veltrane S8 in 0001 Veltrane B5: ISA, 16-bit");
+    assert!(says(&hand, "Free on 0001 Veltrane B5: ISA, 16-bit"), "one of two slots is taken");
+    assert!(says(&hand, "0004 Veltrane V1 needs AGP"), "{buttons:#?}");
+    // The machine as a whole is as bad as its worst part.
+    assert!(says(&hand, "Fit: Does not fit"));
+}
+
+#[test]
+fn a_narrow_window_lists_the_same_parts_and_lines() {
+    let wide = buttons(&hand(WIDE));
+    let narrow = buttons(&hand([760.0, 2400.0]));
+    let drawn = wide.iter().filter(|name| name.contains(" in 0001 Veltrane B5: ") || name.contains(": Fits"));
+    for name in drawn {
+        assert!(narrow.contains(name), "“{name}” is not in the list: {narrow:#?}");
+    }
+    let block = |size| hand(size).window.get_by_role_and_label(Role::Button, "0001 Veltrane B5: Fits").rect();
+    assert!(block(WIDE).height() > 2.0 * block([760.0, 2400.0]).height(), "a block is drawn, a line is listed");
+}
+
+#[test]
+fn a_line_shows_what_it_rests_on_and_a_block_opens_its_part() {
+    let mut hand = hand(WIDE);
+    let sentence = "0003 (Veltrane S8) needs ISA, 8-bit, and 0001 (Veltrane B5) offers ISA, 16-bit.";
+    assert!(hand.window.query_all_by_label(sentence).next().is_none());
+    let line = "0003 Veltrane S8 in 0001 Veltrane B5: ISA, 16-bit";
+    hand.window.get_by_role_and_label(Role::Button, line).focus();
+    hand.window.run();
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    assert!(hand.window.query_all_by_label(sentence).next().is_some(), "Enter on a line tells of it");
+    hand.press("0003 Veltrane S8: Fits");
+    let Page::Part(part) = hand.window.state().page() else { panic!("no part on show") };
+    assert_eq!(hand.window.state().session().unwrap().logbook.part(part).unwrap().part.tag, "0003");
+}
+
+#[test]
+fn a_figure_that_is_missing_is_entered_from_its_reason_and_the_verdict_follows() {
+    let mut hand = hand(WIDE);
+    let page = hand.window.state().page();
+    let reason = "Not told of 0002 (Veltrane P133): core voltage.";
+    hand.press(&format!("Enter it: {reason}"));
+    hand.window.run();
+    let field = hand.window.get_by_role_and_label(Role::TextInput, "Core voltage");
+    assert!(field.is_focused(), "the figure is ready to be typed");
+    field.type_text("2.2");
+    hand.window.run();
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    hand.settle();
+    hand.give(Command::Go(page));
+    assert!(!says(&hand, reason));
+    assert!(
+        says(&hand, "0002 (Veltrane P133) asks 2.2 V, and 0001 (Veltrane B5) gives no less than 3.3 V"),
+        "3.3 V at a core of 2.2 V destroys it"
+    );
+    assert!(says(&hand, "0002 Veltrane P133: Does not fit"));
+}
+
+#[test]
+fn rails_stand_against_the_label_and_clocks_against_other_settings() {
+    let hand = hand(WIDE);
+    // 4.0 + 3.5 + 0.5 + 1.0 A.
+    assert!(says(&hand, "+5 V: 9 of 20 A, carried"));
+    // 66⅔ MHz × 2 is the 133 MHz of the print; × 2.5 is 166⅔ MHz, a quarter more.
+    assert!(says(&hand, "2 × 66.7 MHz = 133.3 MHz"));
+    assert!(says(&hand, "2.5 × 66.7 MHz"));
+    assert!(says(&hand, "core far beyond (25 % over)"));
+}
