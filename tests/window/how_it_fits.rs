@@ -12,14 +12,14 @@ use crate::records::{self, connector, moment};
 
 const WIDE: [f32; 2] = [1280.0, 2400.0];
 
+/// Connectors, each so many times.
+pub type Ports<'p> = &'p [(Side, &'p str, u32)];
+
+/// Tag, kind, model, connectors and figures.
+type Row<'p> = (&'p str, Kind, &'p str, Ports<'p>, &'p [(Figure, f64)]);
+
 /// A part of a design of its own: connectors with their sides and counts, and figures.
-pub fn designed(
-    change: &mut Change,
-    part: Part,
-    model: &str,
-    ports: &[(Side, &str, u32)],
-    figures: &[(Figure, f64)],
-) -> Design {
+pub fn designed(change: &mut Change, part: Part, model: &str, ports: Ports, figures: &[(Figure, f64)]) -> Design {
     let design = records::design(part.kind, "Veltrane", model);
     change.put(design.clone());
     for (side, name, count) in ports {
@@ -45,7 +45,7 @@ fn machine() -> (Change, Page) {
     let mut change = Change::new("Start a machine");
     let machine = records::machine("The reading room");
     change.put(machine.clone());
-    let rows: [(&str, Kind, &str, &[(Side, &str, u32)], &[(Figure, f64)]); 5] = [
+    let rows: [Row<'_>; 5] = [
         (
             "0001",
             Kind::Mainboard,

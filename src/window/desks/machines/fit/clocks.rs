@@ -25,6 +25,9 @@ struct Setting {
     word: String,
 }
 
+/// What a setting says in one column.
+type Cell = fn(&Setting) -> &String;
+
 /// The settings that board and processor allow together, the chosen one first.
 pub struct Clocks {
     settings: Vec<Setting>,
@@ -52,8 +55,8 @@ impl Clocks {
         }
         let most = if *shows_all { others.len() } else { SHOWN };
         Grid::new("settings").spacing(egui::vec2(6.0 * GRID, 0.5 * GRID)).show(ui, |ui| {
-            let has = |of: fn(&Setting) -> &String| others.iter().any(|setting| !of(setting).is_empty());
-            let columns: [(&str, fn(&Setting) -> &String); 5] = [
+            let has = |of: Cell| others.iter().any(|setting| !of(setting).is_empty());
+            let columns: [(&str, Cell); 5] = [
                 (text!("Or set to"), |setting| &setting.set),
                 (text!("Core, MHz"), |setting| &setting.core),
                 (text!("Cache, MHz"), |setting| &setting.cache),

@@ -95,14 +95,7 @@ impl Layout {
         let own = (0.18 * width).clamp(36.0 * GRID, 56.0 * GRID);
         let gap = (0.14 * width).clamp(27.0 * GRID, 44.0 * GRID);
         let column = (width - own - 2.0 * gap) / 2.0;
-        let all: f32 = board.beneath.iter().map(|branch| height(branch) + GAP).sum();
-        let mut left = 0.0;
-        let on_left = board.beneath.iter().take_while(|branch| {
-            let is_first_half = left < all / 2.0;
-            left += height(branch) + GAP;
-            is_first_half
-        });
-        let (left, right) = board.beneath.split_at(on_left.count());
+        let (left, right) = board.beneath.split_at(halved(&board.beneath));
         let edge = column + gap;
         let one = self.column(left, &Column { left: 0.0, width: column, edge }, top);
         let right_column = Column { left: edge + own + gap, width: column, edge: edge + own };
@@ -198,6 +191,13 @@ impl Layout {
 /// The words above a level line.
 fn above(one: f32, other: f32, y: f32) -> Rect {
     Rect::from_two_pos(pos2(one, y - 4.5 * GRID), pos2(other, y - 0.25 * GRID)).shrink2(vec2(GRID, 0.0))
+}
+
+/// Where a list is cut so that the taller half is as low as can be.
+fn halved(branches: &[Branch]) -> usize {
+    let tall = |branches: &[Branch]| branches.iter().map(|branch| height(branch) + GAP).sum::<f32>();
+    let taller = |at: &usize| tall(&branches[..*at]).max(tall(&branches[*at..]));
+    (0..=branches.len()).min_by(|one, other| taller(one).total_cmp(&taller(other))).unwrap_or_default()
 }
 
 /// Without what hangs on it.

@@ -63,16 +63,27 @@ fn branch_ui(
                     badge_ui(ui, mark, block.verdict.label(), block.verdict.label(), colour);
                 }
             }
-            What::Open(open) => {
-                ui.label(remark(ui, text!("free: {connector}", connector = shown.open[open].label)));
-            }
+            What::Open(_) => {}
             What::Unmet(unmet) => {
                 let unmet = &shown.unmet[unmet];
                 ui.label(body(&unmet.label).color(ui.tokens().fit(unmet.verdict)));
             }
         }
     });
-    for inner in &branch.beneath {
+    let (open, beneath): (Vec<&Branch>, Vec<&Branch>) =
+        branch.beneath.iter().partition(|inner| matches!(inner.what, What::Open(_)));
+    let free = open.iter().filter_map(|inner| match inner.what {
+        What::Open(open) => Some(shown.open[open].label.as_str()),
+        _ => None,
+    });
+    let free = free.collect::<Vec<_>>().join("; ");
+    for inner in beneath {
         branch_ui(ui, shown, inner, depth + 1, pressed, outbox);
+    }
+    if !free.is_empty() {
+        ui.horizontal_top(|ui| {
+            ui.add_space((depth + 1) as f32 * 5.0 * GRID);
+            ui.add(egui::Label::new(remark(ui, text!("free: {connectors}", connectors = free))).wrap());
+        });
     }
 }

@@ -13,6 +13,8 @@ use crate::window::widgets::{body, link_ui, mark_ui, press_ui, remark};
 
 /// How many reasons are shown before the rest is folded away.
 const SHOWN: usize = 6;
+/// The room for the way to a figure beside its reason, points.
+const ENTER: f32 = 26.0 * GRID;
 
 /// What is unfolded.
 #[derive(Debug, Default)]
@@ -73,13 +75,18 @@ pub fn told_ui(ui: &mut Ui, told: &Told, is_open: bool, outbox: &mut Outbox) -> 
     let tokens = ui.tokens();
     let (mark, colour) = mark_of(told.verdict, &tokens);
     let mut is_pressed = false;
-    ui.horizontal_wrapped(|ui| {
+    ui.horizontal_top(|ui| {
         mark_ui(ui, mark, colour);
-        let button = Button::new(body(&told.sentence).color(tokens.ink)).frame(false).wrap();
-        let response = ui.add(button).on_hover_text(told.rests_on());
-        let name = format!("{}: {}", told.verdict.label(), told.sentence);
-        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
-        is_pressed = response.clicked();
+        let beside = if told.missing.is_some() { ENTER } else { GRID };
+        let widest = ui.available_width() - beside;
+        ui.vertical(|ui| {
+            ui.set_max_width(widest);
+            let button = Button::new(body(&told.sentence).color(tokens.ink)).frame(false).wrap();
+            let response = ui.add(button).on_hover_text(told.rests_on());
+            let name = format!("{}: {}", told.verdict.label(), told.sentence);
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
+            is_pressed = response.clicked();
+        });
         if let Some((part, figure)) = told.missing {
             let enter = press_ui(ui, text!("Enter it"), text!("Opens the figure on the part’s sheet"), None);
             let name = text!("Enter it: {sentence}", sentence = told.sentence);
