@@ -14,3 +14,5 @@ mod pasted_tables;
 #[path = "../support/records.rs"]
 mod records;
 mod rules;
+#[path = "../support/shelves.rs"]
+mod shelves;
