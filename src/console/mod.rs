@@ -16,12 +16,14 @@ mod outstanding;
 mod part;
 mod parts;
 mod photos;
+mod place;
 mod read;
 mod readiness;
 mod schedule;
 mod sheet;
 mod supplies;
 mod tonight;
+mod what_if;
 mod work_out;
 
 pub use opened::minutes_of_hours;
@@ -83,6 +85,10 @@ enum Command {
     Kit(kit::Kit),
     #[command(about = text!("List stock, kits, what to buy and what it all cost; CSV out and in"))]
     Supplies(supplies::Supplies),
+    #[command(about = text!("Say which spare goes into which machine, over all of them at once, and why"))]
+    Place(place::Place),
+    #[command(about = text!("Say what it would cost if a part went into a machine instead"))]
+    WhatIf(what_if::WhatIf),
     #[command(about = text!("List what should be looked at or proven again, and by when"))]
     Due(due::Due),
     #[command(about = text!("Show faults that are looked for, who is suspected, and the next trial"))]
@@ -118,6 +124,8 @@ impl Command {
             Self::Kit(kit) => kit.answer(json),
             Self::Supplies(supplies) => supplies.answer(json),
             Self::Due(due) => due.answer(json),
+            Self::Place(place) => place.answer(json),
+            Self::WhatIf(what_if) => what_if.answer(json),
             Self::Faults(faults) => faults.answer(json),
             Self::Import(import) => import.answer(json),
             Self::Export(export) => export.answer(json),

@@ -146,7 +146,7 @@ impl<'a> Cut<'a> {
         let question = self.question;
         let uses = self.use_of_offers();
         let mut named: Vec<Vec<usize>> = vec![Vec::new(); question.spares.len()];
-        let clashes = question.clashes.iter().flat_map(|clash| [&clash.one, &clash.other]);
+        let clashes = question.clashes.iter().flat_map(|clash| [&clash.one, &clash.other, &clash.unless]);
         let barred = question.barred.iter().flat_map(|barred| [&barred.spares, &barred.unless]);
         for (at, list) in clashes.chain(barred).enumerate() {
             list.iter().for_each(|spare| named[*spare].push(at));

@@ -5,9 +5,27 @@
 //! soundly first (`cut`), boards and their like are decided before single choices (`model`), and short rails are met
 //! only where they occur (`short`).
 
+pub mod ask;
 mod cut;
+pub mod goals;
+mod misfits;
 mod model;
+mod moves;
+pub mod pins;
+pub mod propose;
 pub mod question;
+mod rails;
+mod rank;
 mod short;
 pub mod solve;
 mod verify;
+pub mod what_if;
+mod wishes;
+
+pub use ask::{Ask, Asked, ask};
+pub use goals::{Goals, Term};
+pub use moves::{Move, change};
+pub use pins::Contradiction;
+pub use propose::{Lack, Left, NextBest, Outlook, Proposal, Seated, left_over, next_best, propose};
+pub use what_if::what_if;
+pub use wishes::Wish;

@@ -334,7 +334,9 @@ impl Build<'_> {
                 let by_seat = other.iter().map(|(seat, _)| *seat).collect::<BTreeSet<_>>();
                 for seat in by_seat.into_iter().filter(|_| !one.is_empty()) {
                     let others = other.iter().filter(|(of, _)| *of == seat).map(|(_, column)| *column);
-                    let own = || one.iter().map(|(_, column)| (*column, 1.0));
+                    let unless = columns(&clash.unless);
+                    let helped = unless.iter().map(|(_, column)| (*column, -most));
+                    let own = || one.iter().map(|(_, column)| (*column, 1.0)).chain(helped.clone());
                     if question.seats[seat].count == 1 {
                         rows.push((own().chain(others.map(|column| (column, most))).collect(), most));
                     } else {

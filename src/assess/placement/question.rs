@@ -87,13 +87,14 @@ pub struct Choice {
     pub settled: bool,
 }
 
-/// No spare of the one list stands in a machine with a spare of the other.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+/// No spare of the one list stands in a machine with a spare of the other, unless one of the third does too.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Clash {
     /// `None` for every machine.
     pub machine: Option<usize>,
     pub one: Vec<usize>,
     pub other: Vec<usize>,
+    pub unless: Vec<usize>,
 }
 
 /// These spares do not all stand in this machine, unless one of the others does too.

@@ -20,6 +20,9 @@ use super::verify::{Fault, Looked, Placed, look};
 /// How long the solver runs before it is asked again whether to go on.
 const SLICE: Duration = Duration::from_millis(40);
 
+/// So often it is solved again with what was learned; what does not hold by then is mended by hand.
+const MOST_ROUNDS: usize = 400;
+
 /// What a whole machine's fit found not to go together.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Misfits {
@@ -105,7 +108,10 @@ struct Given {
 impl Search<'_> {
     fn run(&mut self) {
         let mut stale: BTreeSet<usize> = (0..self.question.machines.len()).collect();
-        while !stale.is_empty() {
+        for _ in 0..MOST_ROUNDS {
+            if stale.is_empty() {
+                break;
+            }
             let kept = cut(&self.question, &self.short.machines);
             // Machines that were solved already are only solved again with those that share a spare with a stale one.
             for machines in groups(&self.question, &kept) {

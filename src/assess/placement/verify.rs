@@ -68,7 +68,8 @@ fn rails(question: &Question, placed: &[Placed], looked: &mut Looked) {
 fn clashes(question: &Question, machine: usize, placed: &[Placed], looked: &mut Looked) {
     let is_here = |spare: &usize| placed.iter().any(|(known, _)| known == spare);
     for clash in question.clashes.iter().filter(|clash| clash.machine.is_none_or(|of| of == machine)) {
-        if clash.one.iter().any(is_here) && clash.other.iter().any(is_here) {
+        let both = clash.one.iter().any(is_here) && clash.other.iter().any(is_here);
+        if both && !clash.unless.iter().any(is_here) {
             looked.faults.push(Fault::Broken("two spares that clash".into()));
         }
     }

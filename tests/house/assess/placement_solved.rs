@@ -79,7 +79,7 @@ fn little(chance: &mut Chance) -> Question {
     let (one, other) = (any(&question), any(&question));
     if one != other {
         let machine = [None, Some(0), Some(1)][chance.below(3)];
-        question.clashes.push(Clash { machine, one: vec![one], other: vec![other] });
+        question.clashes.push(Clash { machine, one: vec![one], other: vec![other], unless: vec![] });
     }
     let barred: Vec<usize> = (0..3).map(|_| chance.below(question.spares.len())).collect();
     if barred[0] < barred[1] {

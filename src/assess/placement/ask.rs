@@ -1,0 +1,307 @@
+//! The question of a logbook: which of its parts are spares for which roles, and what each choice is worth.
+
+use std::collections::{BTreeMap, HashMap};
+
+use super::goals::{Goals, Term};
+use super::pins::{Contradiction, Pin, pins};
+use super::question::{Choice, Machine, OpenNeed, Question, Seat, Spare};
+use super::rails;
+use super::rank::Ranks;
+use crate::assess::fit::{Models, Piece};
+use crate::assess::making::{self, TrueTo};
+use crate::assess::{Answers, PartAnswers, PartState};
+use crate::record::{Hold, Kind, Logbook, MachineFile, MachineId, Originality, PartId, Role, RoleId, Side};
+use crate::rules::Rules;
+use crate::trade::Span;
+
+/// What is asked beside what the logbook says.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Ask {
+    pub goals: Goals,
+    /// Parts that must go into these machines.
+    pub pins: Vec<(PartId, MachineId)>,
+    /// Parts that are not to be used at all, or not in one machine.
+    pub left_out: Vec<(PartId, Option<MachineId>)>,
+}
+
+/// A question with what its numbers stand for.
+pub struct Asked<'a> {
+    pub question: Question,
+    pub logbook: &'a Logbook,
+    pub answers: &'a Answers,
+    pub rules: &'a Rules,
+    pub ask: Ask,
+    /// The part of each spare.
+    pub parts: Vec<PartId>,
+    /// The machine of each seat, and its role; `None` for what stands between.
+    pub seats: Vec<(MachineId, Option<RoleId>)>,
+    pub machines: Vec<MachineId>,
+    pub pieces: Vec<Piece>,
+    ranks: Ranks,
+}
+
+/// Kinds that stand between others, in no role of their own.
+pub fn stands_between(kind: Kind) -> bool {
+    use Kind::{Cable, FlashAdapter, ProcessorAdapter, Retention, Riser, VoltageModule};
+    matches!(kind, Cable | FlashAdapter | ProcessorAdapter | Retention | Riser | VoltageModule)
+}
+
+/// Most adapters in one machine.
+const MOST_BETWEEN: u32 = 16;
+/// What a need costs that stays open.
+const OPEN_COST: i64 = 40;
+
+/// The question of a logbook.
+///
+/// # Errors
+/// Pins that contradict each other, or cannot be.
+pub fn ask<'a>(
+    logbook: &'a Logbook,
+    answers: &'a Answers,
+    rules: &'a Rules,
+    ask: Ask,
+) -> Result<Asked<'a>, Contradiction> {
+    let pins = pins(logbook, &ask)?;
+    let mut asked = Asked {
+        question: Question { open_cost: OPEN_COST, rails: rails::names(), ..Question::default() },
+        logbook,
+        answers,
+        rules,
+        ranks: Ranks::of(answers),
+        ask,
+        parts: Vec::new(),
+        seats: Vec::new(),
+        machines: Vec::new(),
+        pieces: Vec::new(),
+    };
+    asked.machines_and_seats();
+    let mut connectors: BTreeMap<String, usize> = BTreeMap::new();
+    asked.spares(&pins, &mut connectors);
+    asked.connectors(connectors);
+    Ok(asked)
+}
+
+impl Asked<'_> {
+    fn machines_and_seats(&mut self) {
+        for file in &self.logbook.machines {
+            let machine = self.machines.len();
+            self.machines.push(file.machine.id);
+            let complete_worth = self.ask.goals.complete(file.machine.priority);
+            self.question.machines.push(Machine { name: file.machine.name.clone(), complete_worth, open: Vec::new() });
+            for role in &file.roles {
+                let name = crate::assess::reason::role_name(self.logbook, file.machine.id, role.id);
+                let (count, required) = (role.count.max(1), role.required);
+                self.question.seats.push(Seat { machine, name, count, required, between: false });
+                self.seats.push((file.machine.id, Some(role.id)));
+            }
+            let name = crate::text!("Adapters, cables, brackets").to_owned();
+            self.question.seats.push(Seat { machine, name, count: MOST_BETWEEN, required: false, between: true });
+            self.seats.push((file.machine.id, None));
+        }
+    }
+
+    fn spares(&mut self, pins: &HashMap<PartId, Pin>, connectors: &mut BTreeMap<String, usize>) {
+        let mut models = Models::new(self.rules);
+        // Where each part is fitted (`true`) or planned.
+        let mut there: HashMap<PartId, Vec<(MachineId, Option<RoleId>, bool)>> = HashMap::new();
+        for file in &self.logbook.machines {
+            for (part, role, is_fitted) in file.parts() {
+                there.entry(part).or_default().push((file.machine.id, role, is_fitted));
+            }
+        }
+        let windows: HashMap<MachineId, Option<Span>> =
+            self.logbook.machines.iter().map(|file| (file.machine.id, making::window(&file.machine))).collect();
+        for answers in &self.answers.parts {
+            let part = answers.part;
+            let there = there.get(&part).map_or(&[][..], Vec::as_slice);
+            let pin = pins.get(&part);
+            if pin.is_none() && !self.is_free(answers) {
+                continue;
+            }
+            let mut options = Vec::new();
+            for (at, (machine, role)) in self.seats.iter().enumerate() {
+                let Some(file) = self.logbook.machine(*machine) else { continue };
+                let role = role.and_then(|id| file.roles.iter().find(|role| role.id == id));
+                if pin.is_some_and(|pin| pin.machine != *machine || pin.role != role.map(|role| role.id)) {
+                    continue;
+                }
+                let kind = answers.file.part.kind;
+                let is_of_kind = role.map_or_else(|| stands_between(kind), |role| role.kind == kind);
+                let is_there = |fitted: bool| {
+                    there.iter().any(|(known, own, is_fitted)| {
+                        *known == *machine
+                            && *is_fitted == fitted
+                            && own.is_none_or(|own| role.is_some_and(|role| role.id == own))
+                    })
+                };
+                if pin.is_none() && (!is_of_kind || self.is_left_out(part, *machine)) {
+                    continue;
+                }
+                let (fitted, planned) = (is_there(true), is_there(false));
+                let window = windows.get(machine).copied().flatten();
+                let terms = self.terms(answers, file, role, window, fitted, planned);
+                let worth = terms.iter().map(|term| self.ask.goals.worth(*term)).sum();
+                options.push(Choice { seat: at, worth, settled: fitted || pin.is_some() });
+            }
+            if options.is_empty() {
+                continue;
+            }
+            let piece = models.piece(answers, false);
+            let (needs, offers) = plugs(answers, connectors);
+            let known = !needs.is_empty() || !offers.is_empty();
+            let (draws, gives) = (rails::draws(&piece), rails::gives(&piece));
+            let (tag, pinned) = (answers.file.part.tag.clone(), pin.is_some());
+            self.question.spares.push(Spare { tag, needs, offers, known, draws, gives, options, pinned });
+            self.parts.push(part);
+            self.pieces.push(piece);
+        }
+    }
+
+    /// Whether a part can be put into any machine: at hand, not kept apart, not inside another.
+    fn is_free(&self, answers: &PartAnswers) -> bool {
+        let part = &answers.file.part;
+        answers.file.custody_now().is_at_hand()
+            && !part.is_quarantined()
+            && part.inside.is_none()
+            && !self.ask.left_out.contains(&(part.id, None))
+    }
+
+    fn is_left_out(&self, part: PartId, machine: MachineId) -> bool {
+        self.ask.left_out.contains(&(part, Some(machine)))
+    }
+
+    /// The grounds of a choice, from the records.
+    fn terms(
+        &self,
+        answers: &PartAnswers,
+        file: &MachineFile,
+        role: Option<&Role>,
+        window: Option<Span>,
+        fitted: bool,
+        planned: bool,
+    ) -> Vec<Term> {
+        let mut terms = Vec::new();
+        match role {
+            Some(role) if role.required => {
+                terms.push(Term::Required);
+                if file.machine.priority > 0 {
+                    terms.push(Term::Urgent { priority: file.machine.priority });
+                }
+            }
+            Some(_) => terms.push(Term::Optional),
+            None => terms.push(Term::Between),
+        }
+        let originality = answers.file.part.originality;
+        // What is openly a modern part is not meant to be of the window.
+        if let Some(window) = window.filter(|_| originality != Originality::ModernReplacement) {
+            terms.push(Term::Dates(answers.making.true_to(window)));
+        }
+        if let Some(rank) = self.ranks.rank(answers, window) {
+            terms.push(Term::Brief { standing: file.machine.standing, rank });
+        }
+        match answers.state {
+            PartState::Proven => terms.push(Term::Proven),
+            PartState::Sound => terms.push(Term::Sound),
+            PartState::Unidentified | PartState::Unsurveyed => terms.push(Term::NotSurveyed),
+            _ => {}
+        }
+        let holding = answers.tasks.iter().filter(|task| task.hold < Hold::Looks);
+        let minutes = holding.map(crate::assess::Task::minutes).sum();
+        if minutes > 0 {
+            terms.push(Term::Work { minutes });
+        }
+        if originality != Originality::Unstated {
+            terms.push(Term::Originality(originality));
+        }
+        if fitted {
+            terms.push(Term::Fitted);
+        } else if planned {
+            terms.push(Term::Planned);
+        }
+        if answers.design.as_ref().is_none_or(|design| design.connectors.is_empty()) {
+            terms.push(Term::ConnectorsUnknown);
+        }
+        terms
+    }
+
+    /// The grounds of a spare's option, each with its points.
+    pub fn why(&self, spare: usize, option: usize) -> Vec<(Term, i64)> {
+        let seat = self.question.spares[spare].options[option].seat;
+        let (machine, role) = self.seats[seat];
+        let Some((file, answers)) = self.logbook.machine(machine).zip(self.answers.part(self.parts[spare])) else {
+            return Vec::new();
+        };
+        let here = |fitted: bool| {
+            file.parts().iter().any(|(part, own, is_fitted)| {
+                *part == answers.part && *is_fitted == fitted && own.is_none_or(|own| Some(own) == role)
+            })
+        };
+        let role = role.and_then(|id| file.roles.iter().find(|role| role.id == id));
+        let terms = self.terms(answers, file, role, making::window(&file.machine), here(true), here(false));
+        terms.into_iter().map(|term| (term, self.ask.goals.worth(term))).filter(|(_, worth)| *worth != 0).collect()
+    }
+
+    /// How a spare stands to a machine's window.
+    pub fn true_to(&self, spare: usize, machine: usize) -> Option<TrueTo> {
+        let file = self.logbook.machine(self.machines[machine])?;
+        Some(self.pieces[spare].answers.making.true_to(making::window(&file.machine)?))
+    }
+
+    /// Which connector takes which, and which needs may stay open in which machine. What a role of the machine could
+    /// give stays open while that role is empty; what no role of it gives, a bracket or an adapter might.
+    fn connectors(&mut self, numbers: BTreeMap<String, usize>) {
+        let mut names = vec![String::new(); numbers.len()];
+        for (name, at) in numbers {
+            names[at] = name;
+        }
+        let table = &self.rules.connectors;
+        let takes = |need: &String| (0..names.len()).filter(|offer| table.accepts(&names[*offer], need)).collect();
+        let takes: Vec<Vec<usize>> = names.iter().map(takes).collect();
+        // The kinds of which some design offers what takes a need.
+        let mut givers: Vec<Vec<Kind>> = vec![Vec::new(); names.len()];
+        for file in &self.logbook.designs {
+            let offers = file.connectors.iter().filter(|row| row.side == Side::Offers);
+            for offer in offers.filter_map(|row| names.iter().position(|name| *name == row.connector)) {
+                for (need, takes) in takes.iter().enumerate() {
+                    if takes.contains(&offer) && !givers[need].contains(&file.design.kind) {
+                        givers[need].push(file.design.kind);
+                    }
+                }
+            }
+        }
+        let mut needed = vec![false; names.len()];
+        self.question.spares.iter().flat_map(|spare| &spare.needs).for_each(|(need, _)| needed[*need] = true);
+        for (machine, file) in self.logbook.machines.iter().enumerate() {
+            let seats = || self.question.seats.iter().enumerate().filter(|(_, seat)| seat.machine == machine);
+            let between: Vec<usize> = seats().filter(|(_, seat)| seat.between).map(|(at, _)| at).collect();
+            let kind_of = |seat: usize| {
+                let role = self.seats[seat].1;
+                file.roles.iter().find(|known| Some(known.id) == role).map(|role| role.kind)
+            };
+            let open = (0..names.len()).filter(|need| needed[*need]).map(|need| {
+                let gives = |seat: &usize| kind_of(*seat).is_some_and(|kind| givers[need].contains(&kind));
+                let giving: Vec<usize> = seats().map(|(at, _)| at).filter(gives).collect();
+                OpenNeed { need, seats: if giving.is_empty() { between.clone() } else { giving } }
+            });
+            let open = open.collect();
+            self.question.machines[machine].open = open;
+        }
+        self.question.connectors = names;
+        self.question.takes = takes;
+    }
+}
+
+/// Connectors, each with how many.
+type Plugs = Vec<(usize, u32)>;
+
+/// What a part's design needs and offers, each connector once.
+fn plugs(answers: &PartAnswers, connectors: &mut BTreeMap<String, usize>) -> (Plugs, Plugs) {
+    let (mut needs, mut offers) = (BTreeMap::new(), BTreeMap::new());
+    for row in answers.design.iter().flat_map(|design| &design.connectors) {
+        let next = connectors.len();
+        let at = *connectors.entry(row.connector.clone()).or_insert(next);
+        let list = if row.side == Side::Offers { &mut offers } else { &mut needs };
+        *list.entry(at).or_insert(0) += row.count;
+    }
+    (needs.into_iter().collect(), offers.into_iter().collect())
+}

@@ -1,0 +1,111 @@
+//! What must stay where it is: pinned plans, pins asked for, and fitted parts that nothing moves; contradictions named.
+
+use std::collections::HashMap;
+
+use super::ask::{Ask, stands_between};
+use super::goals::MOST;
+use crate::assess::reason::{machine_name, part_name, role_name};
+use crate::record::{Custody, Logbook, MachineId, PartId, RoleId, Word as _};
+use crate::text;
+
+/// A part's only seat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Pin {
+    pub machine: MachineId,
+    /// `None` for what stands between.
+    pub role: Option<RoleId>,
+}
+
+/// Why pins cannot be followed.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum Contradiction {
+    #[error("{}", text!("{part} is pinned in {one} and in {other}: take one of the pins away.", part = .part, one = .one, other = .other))]
+    TwoMachines { part: String, one: String, other: String },
+    #[error("{}", text!("{machine} has room for {room} in the role {role}, and these are pinned there: {parts}.", machine = .machine, room = .room, role = .role, parts = .parts.join(", ")))]
+    Crowded { machine: String, role: String, room: u32, parts: Vec<String> },
+    #[error("{}", text!("{machine} has no role for {part}: a part of this kind ({kind}) fills none of its roles.", machine = .machine, part = .part, kind = .kind))]
+    NoRole { machine: String, part: String, kind: String },
+    #[error("{}", text!("{part} cannot be pinned in {machine}: {why}.", part = .part, machine = .machine, why = .why))]
+    NotFree { part: String, machine: String, why: String },
+}
+
+/// Every part that has one seat only.
+pub(super) fn pins(logbook: &Logbook, ask: &Ask) -> Result<HashMap<PartId, Pin>, Contradiction> {
+    let mut pins: HashMap<PartId, Pin> = HashMap::new();
+    let mut add = |part: PartId, pin: Pin| match pins.insert(part, pin) {
+        Some(known) if known.machine != pin.machine => Err(Contradiction::TwoMachines {
+            part: part_name(logbook, part),
+            one: machine_name(logbook, known.machine),
+            other: machine_name(logbook, pin.machine),
+        }),
+        _ => Ok(()),
+    };
+    for file in &logbook.machines {
+        for plan in file.placements.iter().filter(|plan| plan.pinned) {
+            add(plan.part, Pin { machine: file.machine.id, role: Some(plan.role) })?;
+        }
+        // Fitted parts stay where nothing else is wanted, and with what is inside them or what they are inside of.
+        for fitting in file.fitted() {
+            let holds = logbook.parts.iter().any(|inner| inner.part.inside == Some(fitting.part));
+            let inside = logbook.part(fitting.part).is_some_and(|outer| outer.part.inside.is_some());
+            let is_known = |role: RoleId| file.roles.iter().any(|known| known.id == role);
+            let kind = logbook.part(fitting.part).map(|outer| outer.part.kind);
+            let of_kind = || file.roles.iter().find(|role| Some(role.kind) == kind).map(|role| role.id);
+            let role = fitting.role.filter(|role| is_known(*role)).or_else(of_kind);
+            let asked = ask.pins.iter().any(|(part, _)| *part == fitting.part);
+            if (ask.goals.stay == MOST || holds || inside) && !asked {
+                add(fitting.part, Pin { machine: file.machine.id, role })?;
+            }
+        }
+    }
+    for (part, machine) in &ask.pins {
+        let pin = asked_pin(logbook, *part, *machine)?;
+        add(*part, pin)?;
+    }
+    is_room(logbook, &pins)?;
+    Ok(pins)
+}
+
+/// The seat of a part that is asked into a machine: the role it has there already, or the first of its kind.
+fn asked_pin(logbook: &Logbook, part: PartId, machine: MachineId) -> Result<Pin, Contradiction> {
+    let (name, of) = (part_name(logbook, part), machine_name(logbook, machine));
+    let not_free = |why: String| Contradiction::NotFree { part: name.clone(), machine: of.clone(), why };
+    let (Some(file), Some(known)) = (logbook.machine(machine), logbook.part(part)) else {
+        return Err(not_free(text!("it is not in this logbook").to_owned()));
+    };
+    match known.custody_now() {
+        Custody::Mine | Custody::BorrowedIn => {}
+        custody => return Err(not_free(text!("it is not at hand ({custody})", custody = custody.label()))),
+    }
+    if known.part.is_quarantined() {
+        return Err(not_free(text!("it is kept apart ({why})", why = known.part.quarantine)));
+    }
+    let kind = known.part.kind;
+    let there = file.parts().into_iter().find(|(own, ..)| *own == part).and_then(|(_, role, _)| role);
+    let of_kind = || file.roles.iter().find(|role| role.kind == kind).map(|role| role.id);
+    match there.or_else(of_kind) {
+        Some(role) => Ok(Pin { machine, role: Some(role) }),
+        None if stands_between(kind) => Ok(Pin { machine, role: None }),
+        None => Err(Contradiction::NoRole { machine: of, part: name, kind: kind.label().to_owned() }),
+    }
+}
+
+/// Whether each role has room for all that is pinned in it.
+fn is_room(logbook: &Logbook, pins: &HashMap<PartId, Pin>) -> Result<(), Contradiction> {
+    for file in &logbook.machines {
+        for role in &file.roles {
+            let seat = Pin { machine: file.machine.id, role: Some(role.id) };
+            let mut there: Vec<PartId> = pins.iter().filter(|(_, pin)| **pin == seat).map(|(part, _)| *part).collect();
+            if there.len() > role.count.max(1) as usize {
+                there.sort_unstable();
+                return Err(Contradiction::Crowded {
+                    machine: file.machine.name.clone(),
+                    role: role_name(logbook, file.machine.id, role.id),
+                    room: role.count.max(1),
+                    parts: there.into_iter().map(|part| part_name(logbook, part)).collect(),
+                });
+            }
+        }
+    }
+    Ok(())
+}

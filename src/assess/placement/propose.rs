@@ -1,0 +1,277 @@
+//! A proposal: what goes where and why, what stays empty and what it wants, what is left over, and what is to be moved.
+
+use std::time::Duration;
+
+use super::ask::Asked;
+use super::goals::Term;
+use super::misfits::{misfits, reasons};
+use super::moves::{Move, moves};
+use super::question::{Barred, Question};
+use super::solve::{Answer, Patience, solve};
+use super::verify::{Placed, look};
+use super::wishes::{Wish, wishes};
+use crate::assess::fit::Because;
+use crate::assess::outstanding::Totals;
+use crate::record::{MachineId, PartId, RoleId};
+
+/// A part and the seat that it is proposed for.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Seated {
+    pub part: PartId,
+    pub machine: MachineId,
+    /// `None` for what stands between others.
+    pub role: Option<RoleId>,
+    pub worth: i64,
+    /// The grounds, each with its points.
+    pub why: Vec<(Term, i64)>,
+    pub pinned: bool,
+    /// Its place among the question's spares.
+    pub spare: usize,
+}
+
+/// How far a machine is once the proposal is carried out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outlook {
+    pub machine: MachineId,
+    /// Places of required roles that stay empty.
+    pub missing: u32,
+    /// Work outstanding on its parts.
+    pub totals: Totals,
+    /// What fit has against parts that are pinned or fitted together.
+    pub against: Vec<Because>,
+}
+
+/// Everything that is proposed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Proposal {
+    pub revision: u64,
+    pub worth: i64,
+    /// No proposal is worth more; equal to `worth` where this one is proven the best.
+    pub bound: i64,
+    /// Machine by machine, role by role.
+    pub placed: Vec<Seated>,
+    /// What is missing, machine by machine.
+    pub wishes: Vec<Wish>,
+    /// The difference between today and the proposal.
+    pub moves: Vec<Move>,
+    /// Complete machines with least work first.
+    pub outlook: Vec<Outlook>,
+    /// The answer in the abstract, for further questions.
+    pub answer: Answer,
+}
+
+impl Proposal {
+    /// Whether no better proposal exists.
+    pub fn is_proven(&self) -> bool {
+        self.worth == self.bound
+    }
+
+    /// The seat of a part.
+    pub fn seat_of(&self, part: PartId) -> Option<&Seated> {
+        self.placed.iter().find(|seated| seated.part == part)
+    }
+}
+
+/// The best proposal, looked for as long as there is patience.
+pub fn propose(asked: &Asked, patience: Patience) -> Proposal {
+    of_answer(asked, answer(asked, &asked.question, patience))
+}
+
+/// The best answer to a question over the same spares and seats.
+pub(super) fn answer(asked: &Asked, question: &Question, patience: Patience) -> Answer {
+    solve(question, &|machine, spares| misfits(asked, machine, spares), patience)
+}
+
+/// What an answer proposes.
+fn of_answer(asked: &Asked, answer: Answer) -> Proposal {
+    let mut placed: Vec<(usize, Seated)> = Vec::new();
+    for (spare, option) in taken(&answer) {
+        let of = &asked.question.spares[spare];
+        let choice = of.options[option];
+        let (machine, role) = asked.seats[choice.seat];
+        let why = asked.why(spare, option);
+        let seated =
+            Seated { part: asked.parts[spare], machine, role, worth: choice.worth, why, pinned: of.pinned, spare };
+        placed.push((choice.seat, seated));
+    }
+    placed.sort_by_key(|(seat, seated)| (*seat, seated.spare));
+    let placed: Vec<Seated> = placed.into_iter().map(|(_, seated)| seated).collect();
+    Proposal {
+        revision: asked.logbook.revision,
+        worth: answer.worth,
+        bound: answer.bound,
+        wishes: wishes(asked, &answer),
+        moves: moves(asked.logbook, &placed),
+        outlook: outlook(asked, &answer),
+        placed,
+        answer,
+    }
+}
+
+/// Spares that an answer places, with their options.
+pub(super) fn taken(answer: &Answer) -> impl Iterator<Item = Placed> {
+    answer.taken.iter().enumerate().filter_map(|(spare, option)| Some((spare, (*option)?)))
+}
+
+/// Spares that an answer places in a machine.
+pub(super) fn in_machine(question: &Question, answer: &Answer, machine: usize) -> Vec<Placed> {
+    let seat = |(spare, option): &Placed| question.spares[*spare].options[*option].seat;
+    taken(answer).filter(|placed| question.machine_of(seat(placed)) == machine).collect()
+}
+
+fn outlook(asked: &Asked, answer: &Answer) -> Vec<Outlook> {
+    let question = &asked.question;
+    let mut outlook: Vec<Outlook> = (0..asked.machines.len())
+        .map(|machine| {
+            let here = in_machine(question, answer, machine);
+            let spares: Vec<usize> = here.iter().map(|(spare, _)| *spare).collect();
+            let filled = |seat: usize| {
+                here.iter().filter(|(spare, option)| question.spares[*spare].options[*option].seat == seat).count()
+                    as u32
+            };
+            let required =
+                question.seats.iter().enumerate().filter(|(_, seat)| seat.machine == machine && seat.required);
+            Outlook {
+                machine: asked.machines[machine],
+                missing: required.map(|(at, seat)| seat.count.saturating_sub(filled(at))).sum(),
+                totals: spares
+                    .iter()
+                    .fold(Totals::default(), |sum, spare| sum.and(asked.pieces[*spare].answers.totals)),
+                against: reasons(asked, &spares),
+            }
+        })
+        .collect();
+    outlook.sort_by_key(|of| (of.missing, of.totals.minutes));
+    outlook
+}
+
+/// What a seat would be worth without the part that is proposed for it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct NextBest {
+    /// The part that would take the seat instead; none when it stays empty.
+    pub part: Option<PartId>,
+    /// What the whole proposal would be worth less.
+    pub cost: i64,
+    /// Whether that is proven; else it costs at least this.
+    pub is_proven: bool,
+}
+
+/// The best proposal in which a part does not take its seat, told by the seat; `None` for a part that is not placed.
+pub fn next_best(asked: &Asked, proposal: &Proposal, part: PartId, patience: Patience) -> Option<NextBest> {
+    let seated = proposal.seat_of(part).filter(|seated| !seated.pinned)?;
+    let option = proposal.answer.taken[seated.spare]?;
+    let mut question = with_misfits(asked, &proposal.answer);
+    let choice = question.spares[seated.spare].options.remove(option);
+    let other = answer(asked, &question, patience);
+    let taker = taken(&other).find(|(spare, option)| {
+        let seat = question.spares[*spare].options[*option].seat;
+        seat == choice.seat
+            && proposal.answer.taken[*spare].is_none_or(|own| asked.question.spares[*spare].options[own].seat != seat)
+    });
+    let is_proven = other.is_proven() && proposal.is_proven();
+    Some(NextBest {
+        part: taker.map(|(spare, _)| asked.parts[spare]),
+        cost: proposal.worth - if is_proven { other.worth } else { other.bound.min(proposal.worth) },
+        is_proven,
+    })
+}
+
+/// The question with what was learned on the way to an answer.
+pub(super) fn with_misfits(asked: &Asked, answer: &Answer) -> Question {
+    let mut question = asked.question.clone();
+    question.clashes.extend(answer.misfits.clashes.iter().cloned());
+    let new = answer.misfits.barred.iter().filter(|barred| !asked.question.barred.contains(barred));
+    question.barred.extend(new.cloned().collect::<Vec<Barred>>());
+    question
+}
+
+/// Why a spare is left over.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Left {
+    pub part: PartId,
+    /// Where it would be worth most.
+    pub machine: MachineId,
+    pub role: Option<RoleId>,
+    pub worth: i64,
+    pub lacks: Lack,
+}
+
+/// What a spare that is left over lacks at its best use.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Lack {
+    /// Another is there that is worth so much more.
+    Better { part: PartId, more: i64 },
+    /// These connectors, needed and offered by none there, or held by others: (connector, how many).
+    Connectors(Vec<(String, u32)>),
+    /// It does not go together with the parts there.
+    Fit(Because),
+    /// Amperes: the supply there gives no more.
+    Amperes,
+    /// It costs more than it brings, as it stands.
+    Worth,
+}
+
+/// For each spare that is left over its best use, and what it lacks there: the most worth first.
+pub fn left_over(asked: &Asked, proposal: &Proposal) -> Vec<Left> {
+    let mut left: Vec<Left> = Vec::new();
+    for (spare, of) in asked.question.spares.iter().enumerate() {
+        if proposal.answer.taken[spare].is_some() {
+            continue;
+        }
+        let Some((option, choice)) = of.options.iter().enumerate().max_by_key(|(_, choice)| choice.worth) else {
+            continue;
+        };
+        let (machine, role) = asked.seats[choice.seat];
+        let lacks = lack(asked, &proposal.answer, (spare, option));
+        left.push(Left { part: asked.parts[spare], machine, role, worth: choice.worth, lacks });
+    }
+    left.sort_by_key(|left| -left.worth);
+    left
+}
+
+fn lack(asked: &Asked, answer: &Answer, placed: Placed) -> Lack {
+    let question = &asked.question;
+    let choice = question.spares[placed.0].options[placed.1];
+    let machine = question.machine_of(choice.seat);
+    let mut here = in_machine(question, answer, machine);
+    let worth = |(spare, option): &Placed| question.spares[*spare].options[*option].worth;
+    let in_seat: Vec<Placed> = here
+        .iter()
+        .filter(|(spare, option)| question.spares[*spare].options[*option].seat == choice.seat)
+        .copied()
+        .collect();
+    // It takes the place of the one worth least where the seat is full.
+    let rival = in_seat.iter().min_by_key(|placed| worth(placed)).copied();
+    let rival = rival.filter(|_| in_seat.len() >= question.seats[choice.seat].count as usize);
+    here.retain(|known| Some(*known) != rival);
+    let open_before: Vec<(usize, u32)> = look(question, machine, &here).open;
+    here.push(placed);
+    let looked = look(question, machine, &here);
+    let before = |need: usize| open_before.iter().find(|(known, _)| *known == need).map_or(0, |(_, count)| *count);
+    let own = |need: &usize| question.spares[placed.0].needs.iter().any(|(known, _)| known == need);
+    let unmet: Vec<(String, u32)> = looked
+        .open
+        .iter()
+        .filter(|(need, count)| own(need) && *count > before(*need))
+        .map(|(need, count)| (question.connectors[*need].clone(), count - before(*need)))
+        .collect();
+    let spares: Vec<usize> = here.iter().map(|(spare, _)| *spare).collect();
+    let part = asked.parts[placed.0];
+    if !unmet.is_empty() && !looked.faults.is_empty() {
+        return Lack::Connectors(unmet);
+    }
+    if let Some(because) = reasons(asked, &spares).into_iter().find(|because| because.names(part)) {
+        return Lack::Fit(because);
+    }
+    match rival {
+        Some(rival) if worth(&rival) >= choice.worth => {
+            Lack::Better { part: asked.parts[rival.0], more: worth(&rival) - choice.worth }
+        }
+        _ if !unmet.is_empty() => Lack::Connectors(unmet),
+        _ if !looked.faults.is_empty() => Lack::Amperes,
+        _ => Lack::Worth,
+    }
+}
+
+/// As long as this is looked for further answers to one question of a window or console.
+pub const SHORT: Duration = Duration::from_secs(2);
