@@ -267,11 +267,7 @@ impl<'a> Told<'a> {
                     missing: of.missing,
                     minutes: of.totals.minutes,
                     wait_hours: of.totals.wait_hours,
-                    against: of
-                        .against
-                        .iter()
-                        .map(|because| because.sentence(logbook, asked.rules))
-                        .collect(),
+                    against: of.against.iter().map(|because| because.sentence(logbook, asked.rules)).collect(),
                 })
                 .collect(),
         }
@@ -302,9 +298,9 @@ impl<'a> Told<'a> {
         let mut section = |title: &str, rows: Vec<String>| {
             if !rows.is_empty() {
                 let _ = write!(lines, "\n{title}");
-                rows.iter().for_each(|row| {
+                for row in rows {
                     let _ = write!(lines, "\n  - {row}");
-                });
+                }
             }
         };
         let wish = |wish: &crate::assess::placement::Wish| {

@@ -74,9 +74,9 @@ impl WhatIf {
             let _ = write!(lines, "\n{}", text!("Nothing else has to be moved."));
         } else {
             let _ = write!(lines, "\n{}", text!("What would be moved otherwise:"));
-            other.iter().for_each(|one| {
+            for one in other {
                 let _ = write!(lines, "\n  - {one}");
-            });
+            }
         }
         Ok(lines)
     }

@@ -8,6 +8,7 @@ mod fit;
 mod invented;
 mod logbooks;
 mod photos;
+mod place;
 mod readings;
 #[path = "../support/records.rs"]
 mod records;

@@ -192,16 +192,18 @@ impl Asked<'_> {
             None => terms.push(Term::Between),
         }
         let originality = answers.file.part.originality;
+        // What stands between others is there for their sake, and not for its own.
+        let for_itself = role.is_some();
         // What is openly a modern part is not meant to be of the window.
-        if let Some(window) = window.filter(|_| originality != Originality::ModernReplacement) {
+        if let Some(window) = window.filter(|_| for_itself && originality != Originality::ModernReplacement) {
             terms.push(Term::Dates(answers.making.true_to(window)));
         }
         if let Some(rank) = self.ranks.rank(answers, window) {
             terms.push(Term::Brief { standing: file.machine.standing, rank });
         }
         match answers.state {
-            PartState::Proven => terms.push(Term::Proven),
-            PartState::Sound => terms.push(Term::Sound),
+            PartState::Proven if for_itself => terms.push(Term::Proven),
+            PartState::Sound if for_itself => terms.push(Term::Sound),
             PartState::Unidentified | PartState::Unsurveyed => terms.push(Term::NotSurveyed),
             _ => {}
         }
@@ -210,7 +212,7 @@ impl Asked<'_> {
         if minutes > 0 {
             terms.push(Term::Work { minutes });
         }
-        if originality != Originality::Unstated {
+        if for_itself && originality != Originality::Unstated {
             terms.push(Term::Originality(originality));
         }
         if fitted {
@@ -248,7 +250,8 @@ impl Asked<'_> {
     }
 
     /// Which connector takes which, and which needs may stay open in which machine. What a role of the machine could
-    /// give stays open while that role is empty; what no role of it gives, a bracket or an adapter might.
+    /// give may stay open while that role is empty; what no role gives, but brackets, cables or adapters do, may stay
+    /// open until one is found; what nothing known gives must not.
     fn connectors(&mut self, numbers: BTreeMap<String, usize>) {
         let mut names = vec![String::new(); numbers.len()];
         for (name, at) in numbers {
@@ -281,7 +284,8 @@ impl Asked<'_> {
             let open = (0..names.len()).filter(|need| needed[*need]).map(|need| {
                 let gives = |seat: &usize| kind_of(*seat).is_some_and(|kind| givers[need].contains(&kind));
                 let giving: Vec<usize> = seats().map(|(at, _)| at).filter(gives).collect();
-                OpenNeed { need, seats: if giving.is_empty() { between.clone() } else { giving } }
+                let may_come = giving.is_empty() && givers[need].iter().any(|kind| stands_between(*kind));
+                OpenNeed { need, seats: if may_come { between.clone() } else { giving } }
             });
             let open = open.collect();
             self.question.machines[machine].open = open;

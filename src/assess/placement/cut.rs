@@ -7,7 +7,7 @@
 //! 3. for a seat, a spare that more others are as good for (worth no less, needing nothing harder, offering no less)
 //!    than could be taken by other seats: whatever the answer, one of them is free and can stand in for it.
 
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeSet, HashMap};
 
 use super::question::{Question, Spare};
 
@@ -76,7 +76,9 @@ impl<'a> Cut<'a> {
 
     fn for_each_kept(&self, mut call: impl FnMut(usize, usize, &Spare)) {
         for (at, (spare, kept)) in self.question.spares.iter().zip(&self.kept).enumerate() {
-            kept.iter().for_each(|option| call(at, spare.options[*option].seat, spare));
+            for option in kept {
+                call(at, spare.options[*option].seat, spare);
+            }
         }
     }
 
@@ -149,7 +151,9 @@ impl<'a> Cut<'a> {
         let clashes = question.clashes.iter().flat_map(|clash| [&clash.one, &clash.other, &clash.unless]);
         let barred = question.barred.iter().flat_map(|barred| [&barred.spares, &barred.unless]);
         for (at, list) in clashes.chain(barred).enumerate() {
-            list.iter().for_each(|spare| named[*spare].push(at));
+            for spare in list {
+                named[*spare].push(at);
+            }
         }
         let mut sorts: Vec<Sort> = Vec::new();
         let mut known: HashMap<Sort, usize> = HashMap::new();
@@ -180,22 +184,24 @@ impl<'a> Cut<'a> {
                 seats[choice.seat].push((choice.worth, at, sort));
             }
         }
-        seats.iter_mut().for_each(|list| list.sort_unstable_by_key(|(worth, at, _)| (-worth, *at)));
+        for list in &mut seats {
+            list.sort_unstable_by_key(|(worth, at, _)| (-worth, *at));
+        }
         let mut seats_of: Vec<Vec<usize>> = vec![Vec::new(); question.spares.len()];
         self.for_each_kept(|at, seat, _| seats_of[at].push(seat));
         let stands_in: Vec<Vec<bool>> =
             sorts.iter().map(|own| sorts.iter().map(|other| own.stands_in_for(other, question)).collect()).collect();
         loop {
             let mut is_same = true;
-            for seat in 0..seats.len() {
-                let out = self.worse_for(seat, &seats[seat], &seats_of, &stands_in);
+            for (seat, candidates) in seats.iter_mut().enumerate() {
+                let out = self.worse_for(seat, candidates, &seats_of, &stands_in);
                 is_same &= out.is_empty();
                 for spare in &out {
                     seats_of[*spare].retain(|known| *known != seat);
                     let options = &question.spares[*spare].options;
                     self.kept[*spare].retain(|option| options[*option].seat != seat);
                 }
-                seats[seat].retain(|(_, spare, _)| !out.contains(spare));
+                candidates.retain(|(_, spare, _)| !out.contains(spare));
             }
             if is_same {
                 return;
@@ -213,9 +219,8 @@ impl<'a> Cut<'a> {
     ) -> Vec<usize> {
         let question = self.question;
         let mut out = Vec::new();
-        let mut sorts: BTreeMap<usize, usize> = BTreeMap::new();
-        candidates.iter().for_each(|(_, _, sort)| *sorts.entry(*sort).or_default() += 1);
-        for sort in sorts.into_keys() {
+        let sorts: BTreeSet<usize> = candidates.iter().map(|(_, _, sort)| *sort).collect();
+        for sort in sorts {
             let good = candidates.iter().enumerate().filter(|(_, (_, spare, own))| {
                 stands_in[*own][sort] && !question.spares[*spare].pinned && !out.contains(spare)
             });

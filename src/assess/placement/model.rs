@@ -349,7 +349,9 @@ impl Build<'_> {
                 let unless = columns(&barred.unless).into_iter().map(|(_, column)| (column, -1.0));
                 rows.push((terms.chain(unless).collect(), barred.spares.len() as f64 - 1.0));
             }
-            rows.into_iter().for_each(|(terms, most)| self.row(terms, most));
+            for (terms, most) in rows {
+                self.row(terms, most);
+            }
         }
     }
 

@@ -4,7 +4,7 @@ use uuid::Uuid;
 
 use super::propose::{Proposal, Seated};
 use crate::assess::reason::{machine_name, part_name, role_name};
-use crate::record::{Change, Id, Logbook, MachineId, Moment, PartId, Placement, PlacementId, RoleId};
+use crate::record::{Change, Id, Logbook, MachineId, Moment, PartId, Placement, RoleId};
 use crate::text;
 
 /// A machine, and the role in it.
@@ -120,9 +120,7 @@ pub fn change(proposal: &Proposal, logbook: &Logbook, at: Moment, ids: &mut dyn 
                 seated.part == plan.part && seated.machine == plan.machine && seated.role == Some(plan.role)
             };
             if !proposal.placed.iter().any(kept) {
-                let id: PlacementId = plan.id;
-                change.remove(crate::record::Entry::from(plan.clone()).key());
-                debug_assert_eq!(id, plan.id);
+                change.remove(plan.id);
             }
         }
     }

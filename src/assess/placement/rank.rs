@@ -1,6 +1,8 @@
 //! How good a part is among its like: by the one figure that a kind is told by, among parts of the same years.
 
+use std::cell::RefCell;
 use std::collections::HashMap;
+use std::sync::Arc;
 
 use crate::assess::making::TrueTo;
 use crate::assess::{Answers, PartAnswers};
@@ -19,11 +21,14 @@ fn told_by(kind: Kind) -> Option<Figure> {
     })
 }
 
+/// Figures of a kind, of parts true to a window, ascending.
+type Like = HashMap<(Kind, Option<Span>), Vec<f64>>;
+
 /// Parts with the figure of their kind.
 pub struct Ranks {
     /// By kind: the figure, and what is known of its making.
-    known: HashMap<Kind, Vec<(f64, std::sync::Arc<PartAnswers>)>>,
-    of_window: std::cell::RefCell<HashMap<(Kind, Option<Span>), Vec<f64>>>,
+    known: HashMap<Kind, Vec<(f64, Arc<PartAnswers>)>>,
+    of_window: RefCell<Like>,
 }
 
 /// A part's figure; of a processor without a core clock as sold, its bus clock by its multiplier.
@@ -40,13 +45,13 @@ fn figure(answers: &PartAnswers) -> Option<f64> {
 
 impl Ranks {
     pub fn of(answers: &Answers) -> Self {
-        let mut known: HashMap<Kind, Vec<(f64, std::sync::Arc<PartAnswers>)>> = HashMap::new();
+        let mut known: HashMap<Kind, Vec<(f64, Arc<PartAnswers>)>> = HashMap::new();
         for part in &answers.parts {
             if let Some(value) = figure(part).filter(|_| part.file.custody_now().is_at_hand()) {
-                known.entry(part.file.part.kind).or_default().push((value, std::sync::Arc::clone(part)));
+                known.entry(part.file.part.kind).or_default().push((value, Arc::clone(part)));
             }
         }
-        Self { known, of_window: std::cell::RefCell::default() }
+        Self { known, of_window: RefCell::default() }
     }
 
     /// How many in a hundred of its like a part is better than, among those true to the window; as good ones count

@@ -6,7 +6,7 @@ use super::ask::Asked;
 use super::propose::in_machine;
 use super::solve::Answer;
 use crate::assess::making;
-use crate::assess::reason::role_name;
+use crate::assess::reason::{part_name, role_name};
 use crate::record::{Figure, Kind, MachineId, PartId, RoleId, Side, Word as _};
 use crate::text;
 use crate::trade::Span;
@@ -52,6 +52,10 @@ impl Wish {
             };
             let offers: Vec<String> = self.must_offer.iter().map(offers).collect();
             line += &text!(", giving {offers}", offers = offers.join(", "));
+        }
+        if !self.waits.is_empty() {
+            let parts: Vec<String> = self.waits.iter().map(|part| part_name(asked.logbook, *part)).collect();
+            line += &text!(", for {parts}", parts = parts.join(", "));
         }
         if let Some((least, most)) = self.core_v {
             line += &if least == most {

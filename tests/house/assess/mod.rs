@@ -14,6 +14,7 @@ mod kits;
 mod making;
 mod orders;
 mod outstanding;
+mod placement;
 mod placement_solved;
 mod power;
 mod proofs;

@@ -2,15 +2,18 @@
 
 use std::time::Duration;
 
+use benchwright::assess::making::TrueTo;
 use benchwright::assess::placement::question::{
     Barred, Choice, Clash, MOST_WORTH, Machine, OpenNeed, Question, Seat, Spare,
 };
 use benchwright::assess::placement::solve::{Answer, Misfits, solve};
+use benchwright::assess::placement::{Goals, Term};
+use benchwright::record::{Originality, Standing};
 
 use crate::chance::Chance;
 use crate::shelves::shelf;
 
-const LONG: Duration = Duration::from_secs(600);
+const LONG: Duration = Duration::from_mins(10);
 
 fn answer(question: &Question) -> Answer {
     solve(question, &|_, _| Misfits::default(), &|| LONG)
@@ -48,7 +51,7 @@ fn little(chance: &mut Chance) -> Question {
             0 => {
                 spare.needs = vec![(2, 1)];
                 spare.offers = vec![(chance.below(2), few(chance)), (3, 1)];
-                spare.draws = vec![1000 * few(chance) as i64];
+                spare.draws = vec![1000 * i64::from(few(chance))];
             }
             1 => {
                 spare.offers = vec![(2, 1)];
@@ -129,11 +132,9 @@ fn worth_of(question: &Question, machine: usize, here: &[(usize, Choice)]) -> Op
     }
     // Adapters hang, over others or straight, on what is none.
     let (mut loose, mut hung): (Vec<usize>, Vec<usize>) = (Vec::new(), Vec::new());
-    here.iter().for_each(
-        |(spare, choice)| {
-            if question.seats[choice.seat].between { loose.push(*spare) } else { hung.push(*spare) }
-        },
-    );
+    for (spare, choice) in here {
+        if question.seats[choice.seat].between { loose.push(*spare) } else { hung.push(*spare) }
+    }
     while let Some(at) = loose.iter().position(|spare| {
         question.spares[*spare].needs.iter().all(|(need, _)| {
             hung.iter()
@@ -318,8 +319,36 @@ fn nothing_asked_is_nothing_answered() {
 }
 
 #[test]
-fn worths_stay_exact_as_floating_point_numbers() {
-    // A shelf of 10,000 choices of the largest worth, all taken.
-    const EXACT: i64 = 1 << 53;
-    assert!(10_000 * MOST_WORTH < EXACT / 100);
+fn worths_stay_exact_as_floating_point_numbers_however_the_sliders_stand() {
+    let mut goals = Goals { soonest: true, ..Goals::default() };
+    for (name, ..) in Goals::default().sliders() {
+        assert!(goals.set(name, u32::MAX));
+    }
+    let far = TrueTo::Apart { weeks: i64::MIN + 1 };
+    let brief = Term::Brief { standing: Standing::Best, rank: 0 };
+    let altered = Term::Originality(Originality::ModernReplacement);
+    let against = [
+        Term::Dates(far),
+        brief,
+        Term::NotSurveyed,
+        Term::Work { minutes: u32::MAX },
+        altered,
+        Term::ConnectorsUnknown,
+    ];
+    let made = Term::Originality(Originality::Original);
+    let for_it = [
+        Term::Required,
+        Term::Urgent { priority: 1 },
+        Term::Dates(TrueTo::Comfortable),
+        Term::Proven,
+        made,
+        Term::Fitted,
+    ];
+    for terms in [&against[..], &for_it[..]] {
+        let worth: i64 = terms.iter().map(|term| goals.worth(*term)).sum();
+        assert!(worth.abs() <= MOST_WORTH, "{worth}");
+    }
+    assert!(goals.complete(1) <= MOST_WORTH);
+    // Ten thousand choices of the largest worth, all taken, are still far below 2^53, where whole numbers end.
+    const { assert!(10_000 * MOST_WORTH < (1 << 53) / 100) }
 }
