@@ -1,5 +1,5 @@
 //! What follows from records and rules: findings, outstanding work, proofs, dates, power, fit, readiness, the evening's
-//! work, the schedule, fault-finding, inspections, kits, supplies, which spare goes into which machine.
+//! work, the schedule, fault-finding, inspections, kits, retention, supplies, which spare goes into which machine.
 //!
 //! Pure: a logbook, the rules and today in; answers with their reasons out. [`Answers`] holds all of them for one
 //! revision and works out the next revision's by looking only at what changed.

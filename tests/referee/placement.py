@@ -93,7 +93,7 @@ def logbook(chance, book):
     """Fills an exchange document: designs, parts, machines, and what is planned and pinned so far."""
     lists = {name: [] for name in ("design", "design_connector", "design_figure", "part", "machine", "role", "placement")}
     designs = []
-    for kind in {*KINDS}:
+    for kind in sorted({*KINDS}):
         for age in range(len(AGES)):
             for _ in range(chance.randint(1, 2)):
                 first = AGES[age][0] + chance.randint(-1, 2)
@@ -110,7 +110,7 @@ def logbook(chance, book):
                     for name, value in figures(chance, kind).items()
                 ]
     lists["design"] = designs
-    for number in range(chance.randint(25, 60)):
+    for number in range(chance.randint(20, 46)):
         kind = chance.choice(KINDS)
         design = chance.choice([one for one in designs if one["kind"] == kind]) if chance.random() > 0.06 else None
         lists["part"].append({

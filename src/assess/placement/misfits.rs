@@ -89,12 +89,32 @@ fn learn(asked: &Asked, machine: usize, spares: &[usize], because: &Because, mis
         }
         return;
     }
-    if spares.iter().all(|spare| is_fixed(*spare)) {
-        return;
+    let (together, mut unless) = match because {
+        // Another module, another board or processor may fill the bank; other parts have no say in it.
+        Because::BankShort { .. } => {
+            let has_say = |spare: &usize| {
+                matches!(asked.pieces[*spare].kind(), Kind::MemoryModule | Kind::Mainboard | Kind::Processor)
+            };
+            (spares.iter().copied().filter(has_say).collect(), of_kinds(&[Kind::MemoryModule]))
+        }
+        _ => (fewest(asked, spares, because.constraint()), unless),
+    };
+    if !together.iter().all(|spare| is_fixed(*spare)) {
+        unless.retain(|spare| !spares.contains(spare));
+        misfits.barred.push(Barred { machine, spares: together, unless });
     }
-    // More memory may fill a bank, and another card may bring what is missing: just these parts are barred.
-    let unless = (0..asked.parts.len()).filter(comes).filter(|spare| !spares.contains(spare)).collect();
-    misfits.barred.push(Barred { machine, spares: spares.to_vec(), unless });
+}
+
+/// As few of these spares as still do not go together, as far as one constraint is concerned.
+fn fewest(asked: &Asked, spares: &[usize], constraint: Constraint) -> Vec<usize> {
+    let mut few = spares.to_vec();
+    for spare in spares {
+        let without: Vec<usize> = few.iter().copied().filter(|other| other != spare).collect();
+        if reasons(asked, &without).iter().any(|because| because.constraint() == constraint) {
+            few = without;
+        }
+    }
+    few
 }
 
 fn is_role_of(

@@ -7,7 +7,7 @@ use super::goals::Term;
 use super::misfits::{misfits, reasons};
 use super::moves::{Move, moves};
 use super::question::{Barred, Question};
-use super::solve::{Answer, Patience, solve};
+use super::solve::{Answer, TimeLeft, solve};
 use super::verify::{Placed, look};
 use super::wishes::{Wish, wishes};
 use crate::assess::fit::Because;
@@ -73,12 +73,12 @@ impl Proposal {
 }
 
 /// The best proposal, looked for as long as there is patience.
-pub fn propose(asked: &Asked, patience: Patience) -> Proposal {
+pub fn propose(asked: &Asked, patience: TimeLeft) -> Proposal {
     of_answer(asked, answer(asked, &asked.question, patience))
 }
 
 /// The best answer to a question over the same spares and seats.
-pub(super) fn answer(asked: &Asked, question: &Question, patience: Patience) -> Answer {
+pub(super) fn answer(asked: &Asked, question: &Question, patience: TimeLeft) -> Answer {
     solve(question, &|machine, spares| misfits(asked, machine, spares), patience)
 }
 
@@ -157,7 +157,7 @@ pub struct NextBest {
 }
 
 /// The best proposal in which a part does not take its seat, told by the seat; `None` for a part that is not placed.
-pub fn next_best(asked: &Asked, proposal: &Proposal, part: PartId, patience: Patience) -> Option<NextBest> {
+pub fn next_best(asked: &Asked, proposal: &Proposal, part: PartId, patience: TimeLeft) -> Option<NextBest> {
     let seated = proposal.seat_of(part).filter(|seated| !seated.pinned)?;
     let option = proposal.answer.taken[seated.spare]?;
     let mut question = with_misfits(asked, &proposal.answer);

@@ -42,7 +42,7 @@ impl Misfits {
 pub type Referee<'a> = &'a dyn Fn(usize, &[usize]) -> Misfits;
 
 /// How much longer to look; nothing when cancelled.
-pub type Patience<'a> = &'a dyn Fn() -> Duration;
+pub type TimeLeft<'a> = &'a dyn Fn() -> Duration;
 
 /// An answer that holds.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -66,7 +66,7 @@ impl Answer {
 }
 
 /// The best answer.
-pub fn solve(question: &Question, referee: Referee, patience: Patience) -> Answer {
+pub fn solve(question: &Question, referee: Referee, patience: TimeLeft) -> Answer {
     let mut search = Search {
         question: question.clone(),
         short: Short::nothing(question.machines.len()),
@@ -93,7 +93,7 @@ struct Search<'a> {
     /// How many clashes the question came with.
     asked_clashes: usize,
     referee: Referee<'a>,
-    patience: Patience<'a>,
+    patience: TimeLeft<'a>,
 }
 
 /// What the solver gave for some machines.

@@ -3,7 +3,7 @@
 use super::ask::{Ask, Asked, ask};
 use super::pins::Contradiction;
 use super::propose::{Proposal, propose};
-use super::solve::Patience;
+use super::solve::TimeLeft;
 use crate::record::{MachineId, PartId};
 
 /// The best proposal with a part in a machine, and the question it answers.
@@ -14,7 +14,7 @@ pub fn what_if<'a>(
     asked: &Asked<'a>,
     part: PartId,
     machine: MachineId,
-    patience: Patience,
+    patience: TimeLeft,
 ) -> Result<(Asked<'a>, Proposal), Contradiction> {
     let mut with: Ask = asked.ask.clone();
     with.pins.retain(|(known, _)| *known != part);
