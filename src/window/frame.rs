@@ -109,33 +109,34 @@ pub fn status_ui(ui: &mut Ui, session: Option<&Session>, situation: Situation, o
     let tokens = ui.tokens();
     let frame = Frame::new().fill(tokens.rail).inner_margin(Margin::symmetric(16, 4));
     Panel::bottom("status").resizable(false).show_separator_line(false).frame(frame).show(ui, |ui| {
-        ui.horizontal(|ui| {
-            ui.set_height(6.0 * GRID);
-            let Some(session) = session else {
-                ui.label(small(text!("No logbook is open")));
-                return;
-            };
+        let Some(session) = session else {
+            ui.label(small(text!("No logbook is open")));
+            return;
+        };
+        let stands = |ui: &mut Ui| {
             ui.label(small(session.name()));
-            ui.label(small(session.folder.display().to_string()).color(tokens.ink_weak));
             let saved = if session.is_saving() { text!("Saving…") } else { text!("Saved") };
             if !session.is_saving() {
                 mark_ui(ui, Mark::Done, tokens.ink_weak);
             }
             ui.label(small(saved).color(tokens.ink_weak));
-            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                let mut step = |command: Command, name: Option<String>| {
-                    if let Some(name) = name.filter(|_| command.applies(situation)) {
-                        let word = text!("{act}: {name}", act = command.label(), name = name);
-                        let response = link_ui(ui, &word).on_hover_text(command.tooltip());
-                        if response.clicked() {
-                            outbox.give(command);
-                        }
+            // Last, since it is cut off where there is no room for all of it.
+            ui.label(small(session.folder.display().to_string()).color(tokens.ink_weak));
+        };
+        let steps = |ui: &mut Ui| {
+            let mut step = |command: Command, name: Option<String>| {
+                if let Some(name) = name.filter(|_| command.applies(situation)) {
+                    let word = text!("{act}: {name}", act = command.label(), name = name);
+                    let response = link_ui(ui, &word).on_hover_text(command.tooltip());
+                    if response.clicked() {
+                        outbox.give(command);
                     }
-                };
-                step(Command::Redo, session.redo_name());
-                step(Command::Undo, session.undo_name());
-            });
-        });
+                }
+            };
+            step(Command::Redo, session.redo_name());
+            step(Command::Undo, session.undo_name());
+        };
+        egui::Sides::new().height(6.0 * GRID).shrink_left().truncate().show(ui, stands, steps);
     });
 }
 

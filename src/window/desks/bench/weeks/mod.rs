@@ -22,10 +22,13 @@ use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::{Hours, MOST_DELIVERY_DAYS, MOST_WEEK_MINUTES};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{Table, TableAct, TableState, body, field_ui, first_ui, remark, small};
+use crate::window::widgets::{Table, TableAct, TableState, body, field_ui, first_ui, remark, small, strong};
 
 /// Up to this many tasks are scheduled at once; more on a thread of its own.
 const AT_ONCE: usize = 500;
+
+/// Below this height, points, the calendar needs what its head would take.
+const LOW: f32 = 110.0 * GRID;
 
 /// What the view keeps.
 pub struct Weeks {
@@ -61,6 +64,7 @@ impl Default for Weeks {
 impl Weeks {
     /// Draws the view.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let is_low = ui.available_height() < LOW;
         self.terms_ui(ui, view.settings.hours, outbox);
         let Some(plan) = self.plan(ui, view) else {
             ui.label(body(text!("Laying the work out…")));
@@ -77,12 +81,17 @@ impl Weeks {
             ui.label(body(text!("No machine is planned yet.")));
             return;
         }
-        first_ui(ui, plan.summary());
-        ui.label(remark(ui, plan.made.pace.sentence()));
-        ui.label(remark(
-            ui,
-            text!("Full bar: at the bench. Line after it: dries or runs by itself. Tall bar with a stem: on its machine’s longest path."),
-        ));
+        if is_low {
+            // The calendar has what room there is; how to read it is told where there is more.
+            ui.label(strong(plan.summary()));
+        } else {
+            first_ui(ui, plan.summary());
+            ui.label(remark(ui, plan.made.pace.sentence()));
+            ui.label(remark(
+                ui,
+                text!("Full bar: at the bench. Line after it: dries or runs by itself. Tall bar with a stem: on its machine’s longest path."),
+            ));
+        }
         let (list, beside) = sides(ui, self.beside.is_open() || self.machine.is_some());
         side_ui(ui, list, "list", |ui| self.list_ui(ui, plan, outbox));
         side_ui(ui, beside, "beside", |ui| self.beside_ui(ui, plan, view, outbox));
