@@ -11,6 +11,7 @@ pub mod fit;
 pub mod inspections;
 pub mod kits;
 pub mod making;
+pub mod offer;
 pub mod outstanding;
 pub mod part_state;
 mod patience;

@@ -67,6 +67,8 @@ struct LossForm {
     fitted: bool,
     empties: bool,
     stand_ins: usize,
+    #[serde(skip)]
+    say: String,
 }
 
 impl OfRole {
@@ -115,6 +117,7 @@ fn form(candidate: &Candidate, found: &mut Candidates, opened: &Opened) -> Candi
         fitted: loss.is_fitted,
         empties: loss.empties,
         stand_ins: loss.stand_ins,
+        say: loss.said(&opened.logbook),
     };
     CandidateForm {
         part: super::fit::tag(candidate.part, opened),
@@ -129,29 +132,6 @@ fn form(candidate: &Candidate, found: &mut Candidates, opened: &Opened) -> Candi
         proven: candidate.is_proven,
         originality: candidate.originality,
         losses: candidate.losses.iter().map(loss).collect(),
-    }
-}
-
-impl LossForm {
-    fn said(&self) -> String {
-        let Self { machine, role, .. } = self;
-        let role = role.clone().unwrap_or_default();
-        let mut said = match (self.empties, self.fitted) {
-            (true, true) => {
-                text!("{machine} would lose it from “{role}”, which it must fill", machine = machine, role = role)
-            }
-            (true, false) => {
-                text!("{machine} has planned it for “{role}”, which it must fill", machine = machine, role = role)
-            }
-            (false, true) => text!("{machine} would lose it from “{role}”", machine = machine, role = role),
-            (false, false) => text!("{machine} has planned it for “{role}”", machine = machine, role = role),
-        };
-        said += "; ";
-        said += &match self.stand_ins {
-            0 => text!("nothing free plugs in alike").to_owned(),
-            free => counted!("{count} free part plugs in alike", "{count} free parts plug in alike", free),
-        };
-        said
     }
 }
 
@@ -173,7 +153,7 @@ fn in_words(form: &Form) -> String {
             let _ = write!(lines, "\n     {} {}", mark(because.verdict), because.say);
         }
         for loss in &one.losses {
-            let _ = write!(lines, "\n     - {}", loss.said());
+            let _ = write!(lines, "\n     - {}", loss.say);
         }
     }
     lines

@@ -11,6 +11,7 @@ mod faults;
 mod fit;
 mod kit;
 mod new;
+mod offer;
 mod opened;
 mod outstanding;
 mod part;
@@ -73,6 +74,8 @@ enum Command {
     Fit(fit::Fit),
     #[command(about = text!("Rank the parts that could fill a role, and say who would miss them"))]
     Candidates(candidates::OfRole),
+    #[command(about = text!("Say of an offered part whether you have one, who lacks it and what it would improve"))]
+    Offer(offer::OfPart),
     #[command(about = text!("Take photographs of a part in, list them, or copy them out"))]
     Photos(photos::Photos),
     #[command(about = text!("Choose the work that brings most in the hours there are"))]
@@ -117,6 +120,7 @@ impl Command {
             Self::Readiness(readiness) => readiness.answer(json),
             Self::Fit(fit) => fit.answer(json),
             Self::Candidates(candidates) => candidates.answer(json),
+            Self::Offer(offer) => offer.answer(json),
             Self::Photos(photos) => photos.answer(json),
             Self::Tonight(tonight) => tonight.answer(json),
             Self::Schedule(schedule) => schedule.answer(json),

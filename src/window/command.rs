@@ -72,12 +72,13 @@ pub struct Situation {
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 48] = [
+    pub const LISTED: [Self; 49] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
         Self::Go(Page::Machines),
         Self::Go(Page::Supplies),
+        Self::Go(Page::Offer),
         Self::Go(Page::Sorting),
         Self::Go(Page::Welcome),
         Self::GoBack,
@@ -189,6 +190,7 @@ impl Command {
             Self::Go(Page::Bench) => keys(Key::Num2),
             Self::Go(Page::Machines) => keys(Key::Num3),
             Self::Go(Page::Supplies) => keys(Key::Num4),
+            Self::Go(Page::Offer) => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::O)),
             Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
             Self::Look(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),

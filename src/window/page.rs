@@ -17,6 +17,8 @@ pub enum Page {
     /// Photographs that came in without a part in view.
     Sorting,
     Supplies,
+    /// A part that is offered, at the fair.
+    Offer,
     /// A part's capacitor desk.
     Capacitors(PartId),
     /// A photograph over the whole window; the viewer knows which.
@@ -32,7 +34,7 @@ impl Page {
     #[must_use]
     pub fn desk(self) -> Self {
         match self {
-            Self::Part(_) | Self::Capacitors(_) | Self::Photograph | Self::Sorting => Self::Shelf,
+            Self::Part(_) | Self::Capacitors(_) | Self::Photograph | Self::Sorting | Self::Offer => Self::Shelf,
             Self::Machine(_) => Self::Machines,
             desk => desk,
         }
@@ -50,6 +52,7 @@ impl Page {
             Self::Machine(_) => text!("Machine sheet"),
             Self::Sorting => text!("Photographs to sort"),
             Self::Supplies => text!("Supplies"),
+            Self::Offer => text!("Offered a part"),
             Self::Capacitors(_) => text!("Capacitor desk"),
             Self::Photograph => text!("Photograph"),
         }
@@ -66,6 +69,7 @@ impl Page {
             Self::Machines => text!("See how far each machine is, and why"),
             Self::Machine(_) => text!("Everything about one machine"),
             Self::Sorting => text!("Say what photographs are of that came in together"),
+            Self::Offer => text!("Have I one, which machine lacks it, what would it improve"),
             Self::Supplies => text!("Stock, kits, what to buy, and what it all cost"),
             Self::Capacitors(_) => text!("Every capacitor position of one part"),
             Self::Photograph => text!("Looks at a photograph"),
@@ -77,7 +81,7 @@ impl Page {
         match self {
             Self::Welcome => Mark::Welcome,
             Self::Intake => Mark::Intake,
-            Self::Shelf | Self::Photograph | Self::Sorting => Mark::Shelf,
+            Self::Shelf | Self::Photograph | Self::Sorting | Self::Offer => Mark::Shelf,
             Self::Part(_) | Self::Capacitors(_) => Mark::Part,
             Self::Supplies => Mark::Supplies,
             Self::Bench => Mark::Bench,

@@ -1,4 +1,4 @@
-//! `fit` and `candidates` about the sample workshop, and about a machine of nothing.
+//! `fit`, `candidates` and `offer` about the sample workshop, and about a machine of nothing.
 
 use benchwright::record::Change;
 use benchwright::store::Store;
@@ -171,4 +171,21 @@ fn a_machine_without_roles_or_parts_is_answered() {
     assert!(list(&answer, "constraints").iter().all(|one| one["verdict"].is_null() && list(one, "because").is_empty()));
     assert_eq!((&answer["setting"], list(&answer, "settings").len()), (&Value::Null, 0));
     assert!(reason(&["candidates", path, "Orla", "Mainboard"]).contains("Orla has no roles"));
+}
+
+#[test]
+fn an_offered_card_is_what_the_schoolroom_lacks_and_a_wrong_word_is_named() {
+    let (_folder, logbook) = sample();
+    // The schoolroom's role is empty, as the sample says.
+    let answer = json(&["offer", &logbook, "multi_io_card", "--connector", "isa-16", "--made", "1991"]);
+    let lacking = list(&answer, "lacking");
+    let of = |name: &str| lacking.iter().find(|one| one["machine"] == name);
+    let schoolroom = of("The schoolroom, 1991").unwrap();
+    assert_eq!((&schoolroom["role"], &schoolroom["required"]), (&"Multi-I/O card".into(), &true.into()));
+    assert_ne!(schoolroom["verdict"], "no", "{schoolroom:#}");
+    assert!(schoolroom["gains"][0].as_str().unwrap().contains("instead of “Roles filled”"), "{schoolroom:#}");
+    let words = text(&["offer", &logbook, "Multi-I/O card", "--connector", "isa-16"]);
+    assert!(words.contains("The schoolroom, 1991 lacks it: Multi-I/O card"), "{words}");
+    let wrong = reason(&["offer", &logbook, "processor", "--connector", "socket-77"]);
+    assert!(wrong.contains("“socket-77” is no connector") && wrong.contains("socket-7"), "{wrong}");
 }

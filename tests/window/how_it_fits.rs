@@ -180,3 +180,84 @@ fn rails_stand_against_the_label_and_clocks_against_other_settings() {
     assert!(says(&hand, "2.5 × 66.7 MHz"));
     assert!(says(&hand, "core far beyond (25 % over)"));
 }
+
+/// The same machine, with two more boards on the shelf: one with the processor's socket, one without.
+fn with_boards() -> Hand {
+    use Side::{Needs, Offers};
+    let (mut change, page) = machine();
+    let figures = [
+        (Figure::BusClockMhz, 66.0),
+        (Figure::Multiplier, 2.0),
+        (Figure::CoreVoltageV, 3.3),
+        (Figure::Current5vA, 4.0),
+    ];
+    let rows: [Row<'_>; 2] = [
+        (
+            "0011",
+            Kind::Mainboard,
+            "B3",
+            &[(Offers, "socket-3", 1), (Offers, "isa-16", 2), (Needs, "at-p8p9", 1)],
+            &figures,
+        ),
+        (
+            "0012",
+            Kind::Mainboard,
+            "B7",
+            &[(Offers, "socket-7", 1), (Offers, "isa-16", 2), (Needs, "at-p8p9", 1)],
+            &figures,
+        ),
+    ];
+    for (tag, kind, model, ports, figures) in rows {
+        designed(&mut change, part(tag, kind, ""), model, ports, figures);
+    }
+    let mut hand = Hand::on(change, WIDE);
+    hand.give(Command::Go(page));
+    hand
+}
+
+fn planned(hand: &Hand) -> Vec<String> {
+    let logbook = &hand.window.state().session().unwrap().logbook;
+    let machine = logbook.machine_named("The reading room").unwrap();
+    machine.placements.iter().map(|plan| logbook.part(plan.part).unwrap().part.tag.clone()).collect()
+}
+
+#[test]
+fn candidates_are_ranked_compared_planned_and_taken_back_by_one_undo() {
+    let mut hand = with_boards();
+    hand.press("Candidates for Mainboard…");
+    let top = |hand: &Hand, name: &str| hand.window.get_by_role_and_label(Role::CheckBox, name).rect().top();
+    let (fits, not) = (top(&hand, "Compare 0012 Veltrane B7"), top(&hand, "Compare 0011 Veltrane B3"));
+    assert!(fits < not, "a board without the processor's socket comes last");
+    // One alone is not compared.
+    hand.window.get_by_role_and_label(Role::CheckBox, "Compare 0012 Veltrane B7").click();
+    hand.window.run();
+    assert!(!says(&hand, "Plan 0012 Veltrane B7 here"));
+    hand.window.get_by_role_and_label(Role::CheckBox, "Compare 0011 Veltrane B3").click();
+    hand.window.run();
+    let beside = |hand: &Hand, name: &str| hand.window.get_by_role_and_label(Role::Button, name).rect().left();
+    assert!(beside(&hand, "Plan 0012 Veltrane B7 here") < beside(&hand, "Plan 0011 Veltrane B3 here"));
+    assert!(says(&hand, "0002 (Veltrane P133) needs 1 × Socket 7"), "why the other does not fit");
+    hand.press("Plan 0012 Veltrane B7 here");
+    // The role is filled: what is to make room is asked.
+    hand.press("Plan 0012 for when 0001 comes out");
+    hand.settle();
+    assert_eq!(planned(&hand), ["0012"]);
+    hand.give(Command::Undo);
+    hand.settle();
+    assert!(planned(&hand).is_empty());
+}
+
+#[test]
+fn an_offered_part_is_answered_as_it_is_told() {
+    let mut hand = hand(WIDE);
+    hand.keys(&Command::Go(Page::Offer));
+    assert!(says(&hand, "You have 1 (0 free)"), "a sound card, in the machine");
+    hand.fill("A connector that it has", "vlb");
+    hand.window.key_press(egui::Key::Enter);
+    hand.window.run();
+    assert!(says(&hand, "You have none; no machine lacks one"), "none for this bus");
+    hand.press("Take VL-Bus out");
+    assert!(says(&hand, "You have 1 (0 free)"));
+    hand.fill("Figures, with semicolons between", "volume=11");
+    assert!(says(&hand, "“volume” is no figure"));
+}

@@ -1,7 +1,8 @@
 //! Reasons of fit as sentences.
 
 use super::because::{Because, Verdict};
-use crate::assess::reason::{finding_name, part_name};
+use super::candidates::Loss;
+use crate::assess::reason::{finding_name, machine_name, part_name, role_name};
 use crate::record::{Figure, Logbook, PartId, Word};
 use crate::rules::Rules;
 use crate::trade::drive::{Capacity, Outcome};
@@ -176,6 +177,29 @@ impl Because {
                 gives = gives
             ),
         }
+    }
+}
+
+impl Loss {
+    /// Who would miss the part, and what else could take its place there.
+    pub fn said(&self, logbook: &Logbook) -> String {
+        let machine = machine_name(logbook, self.machine);
+        let role = self.role.map(|role| role_name(logbook, self.machine, role)).unwrap_or_default();
+        let lost = match (self.empties, self.is_fitted) {
+            (true, true) => {
+                text!("{machine} would lose it from “{role}”, which it must fill", machine = machine, role = role)
+            }
+            (true, false) => {
+                text!("{machine} has planned it for “{role}”, which it must fill", machine = machine, role = role)
+            }
+            (false, true) => text!("{machine} would lose it from “{role}”", machine = machine, role = role),
+            (false, false) => text!("{machine} has planned it for “{role}”", machine = machine, role = role),
+        };
+        let alike = match self.stand_ins {
+            0 => text!("nothing free plugs in alike").to_owned(),
+            free => counted!("{count} free part plugs in alike", "{count} free parts plug in alike", free),
+        };
+        format!("{lost}; {alike}")
     }
 }
 

@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod intake;
 pub mod machines;
+pub mod offer;
 pub mod part_sheet;
 pub mod shelf;
 pub mod sorting;
@@ -27,6 +28,7 @@ pub struct Desks {
     pub part_sheet: part_sheet::PartSheet,
     pub bench: bench::Bench,
     pub machines: machines::Machines,
+    pub offer: offer::OfferDesk,
     pub sorting: sorting::Sorting,
     pub supplies: supplies::Supplies,
     pub viewer: Viewer,
@@ -43,7 +45,7 @@ impl Desks {
             Page::Photograph => self.viewer.subject(),
             Page::Intake => Some(Target::Intake),
             Page::Capacitors(part) => Some(Target::Part(part)),
-            Page::Welcome | Page::Machines | Page::Sorting | Page::Supplies => None,
+            Page::Welcome | Page::Machines | Page::Sorting | Page::Supplies | Page::Offer => None,
         };
         part.unwrap_or(Target::Sorting)
     }
@@ -100,6 +102,7 @@ impl Desks {
                     outbox.go(Page::Intake);
                 }
             }
+            Page::Offer => self.offer.ui(ui, view, outbox),
             Page::Supplies => self.supplies.ui(ui, view, outbox),
             Page::Capacitors(part) => self.part_sheet.positions_ui(ui, part, view, outbox),
             Page::Photograph => self.viewer.ui(ui, view, outbox),

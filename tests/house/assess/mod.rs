@@ -12,6 +12,7 @@ mod fit_swap;
 mod inspections;
 mod kits;
 mod making;
+mod offer;
 mod orders;
 mod outstanding;
 mod placement;

@@ -2,6 +2,7 @@
 
 pub mod acts;
 mod brief;
+mod candidates;
 mod fit;
 mod gates;
 mod list;
@@ -21,6 +22,7 @@ use crate::window::page::Page;
 use crate::window::theme::GRID;
 use crate::window::widgets::{body, first_ui, press_ui, title_ui};
 
+pub use fit::{Told, mark_of, told_ui};
 pub use gates::power_word;
 pub use list::hours_text;
 pub use room::{Room, RoomAct};

@@ -5,6 +5,7 @@ use std::collections::HashMap;
 use egui::{Ui, vec2};
 
 use super::acts;
+use super::candidates::{CandidateAct, CandidateList};
 use super::room::{Room, RoomAct};
 use crate::assess::{MachineAnswers, TrueTo};
 use crate::record::{Kind, MachineFile, PartFile, PartId, Role, RoleId, Word};
@@ -16,8 +17,9 @@ use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{Asking, Pick, Picker, SpanBar, body, choice_ui, link_ui, press_ui, remark};
 
 /// What the time line keeps: the role that a part is being chosen for.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub struct Roles {
+    candidates: Option<CandidateList>,
     choosing: Option<(RoleId, Picker<PartId>)>,
     /// A part that wants a role without room for it.
     room: Option<Room>,
@@ -27,7 +29,7 @@ pub struct Roles {
 const NAME: f32 = 34.0 * GRID;
 const PART: f32 = 68.0 * GRID;
 const STAND: f32 = 20.0 * GRID;
-const ACTS: f32 = 52.0 * GRID;
+const ACTS: f32 = 74.0 * GRID;
 
 impl Roles {
     /// Draws the time line with its acts.
@@ -63,9 +65,10 @@ impl Roles {
                         if let Some(bar) = &bar {
                             bar.ui(ui, &file.part.tag, spans.get(&part).copied(), width);
                         }
-                        match filled.acts_ui(ui, view, outbox) {
+                        match filled.acts_ui(ui, first, view, outbox) {
                             Some(FilledAct::Room(room)) => self.room = Some(room),
                             Some(FilledAct::Another) => self.choose(role.id),
+                            Some(FilledAct::Candidates) => self.show_candidates(role.id),
                             None => {}
                         }
                     });
@@ -85,6 +88,7 @@ impl Roles {
                     });
                 });
             }
+            self.candidates_ui(ui, machine, role, view, outbox);
             if self.choosing.as_ref().is_some_and(|(choosing, _)| *choosing == role.id) {
                 self.choose_ui(ui, machine, role, view, outbox);
             }
@@ -109,6 +113,9 @@ impl Roles {
         if named_link_ui(ui, text!("Choose a part…"), &name) {
             self.choose(role.id);
         }
+        if candidates_link_ui(ui, role) {
+            self.show_candidates(role.id);
+        }
         if is_empty {
             let name = text!("Strike the role {role}", role = acts::role_title(role));
             if named_link_ui(ui, text!("Strike the role"), &name) {
@@ -121,9 +128,17 @@ impl Roles {
         }
     }
 
+    /// Shows the candidates of a role, or puts them away again.
+    fn show_candidates(&mut self, role: RoleId) {
+        self.choosing = None;
+        let is_open = self.candidates.as_ref().is_some_and(|list| list.role == role);
+        self.candidates = (!is_open).then(|| CandidateList::new(role));
+    }
+
     /// Opens the choice of a part for a role, or puts it away again.
     fn choose(&mut self, role: RoleId) {
         self.room = None;
+        self.candidates = None;
         self.choosing = match self.choosing.take() {
             Some((choosing, _)) if choosing == role => None,
             _ => Some((role, Picker::ready())),
@@ -142,16 +157,37 @@ impl Roles {
         });
         match picked.inner.inner {
             Some(Pick::One(part)) => {
-                let room = Room { machine: machine.machine.id, role: role.id, part, is_plan: true };
                 self.choosing = None;
-                if room.is_short(view) {
-                    self.room = Some(room);
-                } else if let Some(file) = view.logbook.part(part) {
-                    outbox.change(acts::plan(machine, role.id, file, view.today));
-                }
+                self.plan(machine, role, part, view, outbox);
             }
             Some(_) => self.choosing = None,
             None => {}
+        }
+    }
+
+    /// Means a part for a role, or asks what is to make room for it.
+    fn plan(&mut self, machine: &MachineFile, role: &Role, part: PartId, view: &View<'_>, outbox: &mut Outbox) {
+        let room = Room { machine: machine.machine.id, role: role.id, part, is_plan: true };
+        if room.is_short(view) {
+            self.room = Some(room);
+        } else if let Some(file) = view.logbook.part(part) {
+            outbox.change(acts::plan(machine, role.id, file, view.today));
+        }
+    }
+
+    /// The way to the candidates of a role, and once they are asked for, the candidates.
+    fn candidates_ui(&mut self, ui: &mut Ui, machine: &MachineFile, role: &Role, view: &View<'_>, outbox: &mut Outbox) {
+        let Some(list) = self.candidates.as_mut().filter(|list| list.role == role.id) else { return };
+        let act = ui.horizontal_top(|ui| {
+            ui.add_space(NAME);
+            ui.vertical(|ui| list.ui(ui, machine, role, view, outbox)).inner
+        });
+        let act = act.inner;
+        if let Some(act) = act {
+            self.candidates = None;
+            if let CandidateAct::Plan(part) = act {
+                self.plan(machine, role, part, view, outbox);
+            }
         }
     }
 
@@ -223,12 +259,15 @@ impl Filled<'_> {
         });
     }
 
-    fn acts_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) -> Option<FilledAct> {
+    fn acts_ui(&self, ui: &mut Ui, is_first: bool, view: &View<'_>, outbox: &mut Outbox) -> Option<FilledAct> {
         let Self { machine, role, file, is_fitted } = self;
         let tag = &file.part.tag;
         let another = |ui: &mut Ui| {
             let name = text!("Choose another than {tag}…", tag = tag);
-            named_link_ui(ui, text!("Another…"), &name).then_some(FilledAct::Another)
+            let another = named_link_ui(ui, text!("Another…"), &name).then_some(FilledAct::Another);
+            // One way to the candidates is enough for a role of several parts.
+            let candidates = is_first && candidates_link_ui(ui, role);
+            another.or(candidates.then_some(FilledAct::Candidates))
         };
         if *is_fitted {
             // A part that sits inside another is taken out with it.
@@ -260,6 +299,14 @@ enum FilledAct {
     Room(Room),
     /// Another is to be chosen.
     Another,
+    /// All candidates are to be shown.
+    Candidates,
+}
+
+/// The way to the candidates of a role.
+fn candidates_link_ui(ui: &mut Ui, role: &Role) -> bool {
+    let name = text!("Candidates for {role}…", role = acts::role_title(role));
+    named_link_ui(ui, text!("Candidates…"), &name)
 }
 
 /// A short word to press whose accessible name says what it is about.

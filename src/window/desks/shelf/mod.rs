@@ -101,7 +101,7 @@ impl Shelf {
     /// Draws the desk.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         self.found.bring_up_to_date(view, &self.filter, self.sort);
-        self.heading_ui(ui, view);
+        self.heading_ui(ui, view, outbox);
         if self.shows == Shows::Photographs {
             let text_field = self.photographs.ui(ui, view, outbox);
             if std::mem::take(&mut self.wants_text) {
@@ -134,7 +134,7 @@ impl Shelf {
         }
     }
 
-    fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
+    fn heading_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         let (all, found) = (view.index.rows.len(), self.found.parts().len());
         let heading = if self.shows == Shows::Photographs {
             self.photographs.heading(ui, view)
@@ -145,11 +145,15 @@ impl Shelf {
         };
         if ui.available_width() < NARROW {
             first_ui(ui, heading);
-            ui.horizontal_wrapped(|ui| self.ways_ui(ui));
+            ui.horizontal_wrapped(|ui| {
+                self.ways_ui(ui);
+                offered_ui(ui, outbox);
+            });
             return;
         }
         ui.horizontal(|ui| {
             first_ui(ui, heading);
+            offered_ui(ui, outbox);
             ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.ways_ui(ui));
         });
     }
@@ -221,5 +225,13 @@ impl Shelf {
             self.filter = Filter::default();
         }
         ui.allocate_space(vec2(0.0, GRID));
+    }
+}
+
+/// The way to the answer about a part that is offered.
+fn offered_ui(ui: &mut Ui, outbox: &mut Outbox) {
+    let link = link_ui(ui, text!("Offered a part?"));
+    if link.on_hover_text(Page::Offer.tooltip()).clicked() {
+        outbox.go(Page::Offer);
     }
 }

@@ -187,6 +187,11 @@ impl Told {
         }
     }
 
+    /// The same without a way to the figure that is missing, for a part that has no sheet.
+    pub fn without_ways(&self) -> Self {
+        Self { missing: None, part: None, sentence: self.sentence.clone(), source: self.source.clone(), ..*self }
+    }
+
     /// What it rests on: the constraint, and its rule or source.
     pub fn rests_on(&self) -> String {
         text!("{constraint}: {source}", constraint = self.constraint.label(), source = self.source)

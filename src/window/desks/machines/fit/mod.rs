@@ -14,9 +14,11 @@ use std::sync::Arc;
 use egui::Ui;
 
 use self::drawing::drawing_ui;
-use self::gathered::{Shown, mark_of};
+use self::gathered::Shown;
+pub use self::gathered::{Told, mark_of};
 use self::list::list_ui;
 use self::reasons::Reasons;
+pub use self::reasons::told_ui;
 use self::tree::{Branch, branches};
 use crate::assess::MachineAnswers;
 use crate::assess::fit::Models;

@@ -1,0 +1,323 @@
+//! A part that is offered: have I one, which machine lacks it, what would it improve, and by how much.
+//!
+//! Each machine is answered as if the part were in it: gates, fit, clocks and memory are those of [`Answers`] itself.
+
+mod read;
+mod said;
+
+use std::sync::Arc;
+
+use super::fit::{Because, Build, Models, RoleFill, Tally, Verdict};
+use super::making::{self, TrueTo};
+use super::readiness::Gate;
+use super::{Answers, PartState};
+use crate::record::{
+    Design, DesignConnector, DesignFigure, DesignFile, DesignId, Figure, Fitting, Id, Kind, Logbook, MachineFile,
+    MachineId, Moment, Originality, Part, PartFile, PartId, Role, RoleId, Side, When, Word,
+};
+use crate::rules::Rules;
+use crate::text;
+
+/// Off by no more than this share a figure is the same: prints round.
+const SAME: f64 = 0.005;
+
+/// What is told of the offered part.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Offered {
+    pub kind: Kind,
+    pub connectors: Vec<(Side, String)>,
+    pub figures: Vec<(Figure, f64)>,
+    pub made: When,
+}
+
+/// A part like it that is there already.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Have {
+    pub part: PartId,
+    pub state: PartState,
+    /// Where it is fitted or planned.
+    pub machine: Option<MachineId>,
+}
+
+/// What gets better with it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Gain {
+    /// The machine stands at a later gate.
+    Gate {
+        from: Gate,
+        to: Gate,
+    },
+    /// The core runs faster.
+    Core {
+        from_mhz: f64,
+        to_mhz: f64,
+    },
+    Memory {
+        from_mb: f64,
+        to_mb: f64,
+    },
+    /// Nearer to the machine's window.
+    Nearer {
+        weeks: u64,
+    },
+    /// So many reasons fewer.
+    Fewer {
+        verdict: Verdict,
+        count: usize,
+    },
+}
+
+/// What it would be to a machine.
+#[derive(Clone, Debug)]
+pub struct Use {
+    pub machine: MachineId,
+    pub role: RoleId,
+    /// The part that it would take the place of; `None` where the role has room.
+    pub replaces: Option<PartId>,
+    pub is_required: bool,
+    /// The worst of the reasons that are about it.
+    pub verdict: Verdict,
+    /// Those that speak against it, worst first.
+    pub because: Vec<Because>,
+    pub gains: Vec<Gain>,
+}
+
+/// The answer.
+#[derive(Clone, Debug)]
+pub struct Offer {
+    /// Best first.
+    pub have: Vec<Have>,
+    /// Roles with room for it, the most urgent first.
+    pub lacking: Vec<Use>,
+    /// Full roles in which it would be better than what is there.
+    pub improves: Vec<Use>,
+    /// The logbook as if it held the part, for the names in sentences.
+    pub logbook: Arc<Logbook>,
+}
+
+/// What a machine is worth.
+struct Worth {
+    gate: Gate,
+    core_mhz: Option<f64>,
+    memory_mb: f64,
+    tally: Tally,
+}
+
+struct Offering<'a> {
+    logbook: Logbook,
+    part: PartId,
+    answers: &'a Answers,
+    rules: &'a Rules,
+}
+
+impl Offered {
+    /// Answers for a logbook.
+    pub fn answer(&self, logbook: &Logbook, answers: &Answers, rules: &Rules) -> Offer {
+        let offering = Offering { logbook: self.laid_in(logbook), part: part_id(), answers, rules };
+        let (mut lacking, mut improves) = (Vec::new(), Vec::new());
+        for machine in &answers.machines {
+            for (role, fill) in machine.file.roles.iter().zip(&machine.readiness.roles) {
+                if role.kind != self.kind {
+                    continue;
+                }
+                let there: Vec<PartId> = fill.fitted.iter().chain(&fill.planned).copied().collect();
+                if there.len() < role.count.max(1) as usize {
+                    lacking.extend(offering.tried(&machine.file, role, fill, None));
+                    continue;
+                }
+                let tried = there.iter().filter_map(|out| offering.tried(&machine.file, role, fill, Some(*out)));
+                let better = tried.filter(|one| !one.gains.is_empty());
+                improves.extend(better.max_by_key(|one| (std::cmp::Reverse(one.verdict), one.gains.len())));
+            }
+        }
+        lacking.sort_by_key(|one| (!one.is_required, one.verdict));
+        improves.sort_by_key(|one| (one.verdict, std::cmp::Reverse(one.gains.len())));
+        Offer { have: self.have(answers), lacking, improves, logbook: Arc::new(offering.logbook) }
+    }
+
+    /// Parts of the kind that have its connectors and figures, as far as they are told.
+    fn have(&self, answers: &Answers) -> Vec<Have> {
+        let is_like = |design: Option<&Arc<DesignFile>>| {
+            let connectors = self.connectors.iter().all(|(side, id)| {
+                design.is_some_and(|file| file.connectors.iter().any(|row| row.side == *side && row.connector == *id))
+            });
+            let figures = self.figures.iter().all(|(figure, value)| {
+                let is_same = |row: &DesignFigure| (row.value - value).abs() <= SAME * value.abs();
+                design.is_some_and(|file| file.figures.iter().any(|row| row.figure == figure.name() && is_same(row)))
+            });
+            connectors && figures
+        };
+        let uses = super::fit::uses(answers.machines.iter().map(|machine| &*machine.file));
+        let alike = answers.parts.iter().filter(|part| part.file.part.kind == self.kind);
+        let alike = alike.filter(|part| part.state != PartState::Gone && is_like(part.design.as_ref()));
+        let mut have: Vec<Have> = alike
+            .map(|part| Have {
+                part: part.part,
+                state: part.state,
+                machine: uses.get(&part.part).and_then(|uses| uses.first()).map(|(machine, _)| *machine),
+            })
+            .collect();
+        // A free one first.
+        have.sort_by_key(|one| (one.machine.is_some(), one.part));
+        have
+    }
+
+    /// The logbook with the part in it.
+    fn laid_in(&self, logbook: &Logbook) -> Logbook {
+        let design: DesignId = Id::from_uuid(uuid::Uuid::max());
+        let mut file = DesignFile::new(Design {
+            id: design,
+            kind: self.kind,
+            maker: String::new(),
+            model: String::new(),
+            revision: String::new(),
+            introduced: self.made,
+            discontinued: self.made,
+            note: String::new(),
+        });
+        let connector = |(side, id): &(Side, String)| DesignConnector {
+            id: Id::from_uuid(uuid::Uuid::max()),
+            design,
+            side: *side,
+            connector: id.clone(),
+            count: 1,
+            note: String::new(),
+        };
+        file.connectors = self.connectors.iter().map(connector).collect();
+        let figure = |(figure, value): &(Figure, f64)| DesignFigure {
+            id: Id::from_uuid(uuid::Uuid::max()),
+            design,
+            figure: figure.name().to_owned(),
+            value: *value,
+            source: String::new(),
+        };
+        file.figures = self.figures.iter().map(figure).collect();
+        let part = PartFile::new(Part {
+            id: part_id(),
+            tag: text!("offered").to_owned(),
+            kind: self.kind,
+            design: Some(design),
+            name: String::new(),
+            serial: String::new(),
+            originality: Originality::Unstated,
+            lot: None,
+            price_cents: None,
+            acquired: When::Unknown,
+            place: None,
+            inside: None,
+            quarantine: String::new(),
+            quarantined: When::Unknown,
+            note: String::new(),
+        });
+        let mut with = logbook.clone();
+        // The greatest key of all: both lists stay in the order of their keys.
+        with.designs.push(Arc::new(file));
+        with.parts.push(Arc::new(part));
+        with
+    }
+}
+
+fn part_id() -> PartId {
+    Id::from_uuid(uuid::Uuid::max())
+}
+
+impl Offering<'_> {
+    /// The machine with the part in a role, in the place of another or where there is room; `None` where it would be
+    /// worse in what does not fit.
+    fn tried(&self, file: &Arc<MachineFile>, role: &Role, fill: &RoleFill, out: Option<PartId>) -> Option<Use> {
+        let Self { logbook, part, answers, rules } = self;
+        let today = Moment::on(answers.today);
+        let mut tried = MachineFile::clone(file);
+        if let Some(out) = out {
+            tried.placements.retain(|plan| plan.part != out);
+            for fitting in tried.fittings.iter_mut().filter(|fitting| fitting.part == out) {
+                fitting.removed = fitting.removed.or(Some(today));
+            }
+        }
+        tried.fittings.push(Fitting {
+            id: Id::from_uuid(uuid::Uuid::max()),
+            machine: file.machine.id,
+            role: Some(role.id),
+            part: *part,
+            fitted: today,
+            removed: None,
+            note: String::new(),
+        });
+        let mut with = logbook.clone();
+        let place = with.machines.iter().position(|known| known.machine.id == file.machine.id)?;
+        with.machines[place] = Arc::new(tried);
+        let next = answers.next(&with, rules, answers.today);
+        let (before, _) = worth(answers, file.machine.id, rules)?;
+        let (after, build) = worth(&next, file.machine.id, rules)?;
+        if out.is_some() && after.tally.no > before.tally.no {
+            return None;
+        }
+        let mut about: Vec<Because> = build.because().filter(|one| one.names(*part)).cloned().collect();
+        about.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
+        about.retain(|one| one.verdict() != Verdict::Fits);
+        let mut gains = gains(&before, &after);
+        gains.extend(out.and_then(|out| self.nearer(file, out)));
+        Some(Use {
+            machine: file.machine.id,
+            role: role.id,
+            replaces: out,
+            is_required: role.required && fill.missing > 0,
+            verdict: about.first().map_or(Verdict::Fits, Because::verdict),
+            because: about,
+            gains,
+        })
+    }
+
+    /// Whole weeks by which it is nearer to the machine's window than another.
+    fn nearer(&self, file: &MachineFile, out: PartId) -> Option<Gain> {
+        let window = making::window(&file.machine)?;
+        let own = self.logbook.parts.last()?;
+        let design = self.logbook.designs.last().map(|file| &file.design);
+        let weeks = |true_to: TrueTo| match true_to {
+            TrueTo::Comfortable => Some(0),
+            TrueTo::ByDesign { weeks } => Some(weeks.unwrap_or(0).unsigned_abs()),
+            TrueTo::Apart { weeks } => Some(weeks.unsigned_abs()),
+            TrueTo::NotKnown => None,
+        };
+        let here = weeks(making::Making::of(own, design).true_to(window))?;
+        let there = weeks(self.answers.part(out)?.making.true_to(window))?;
+        (here < there).then(|| Gain::Nearer { weeks: there - here })
+    }
+}
+
+fn worth<'r>(answers: &Answers, machine: MachineId, rules: &'r Rules) -> Option<(Worth, Build<'r>)> {
+    let build = answers.build(machine, &mut Models::new(rules), None)?;
+    let modules = build.pieces().iter().filter(|piece| piece.kind() == Kind::MemoryModule);
+    let worth = Worth {
+        gate: answers.machine(machine)?.readiness.at,
+        core_mhz: build.setting().map(|row| row.clocks.core_mhz),
+        memory_mb: modules.filter_map(|piece| piece.figure(Figure::MemoryMb)).sum(),
+        tally: build.tally(),
+    };
+    Some((worth, build))
+}
+
+fn gains(before: &Worth, after: &Worth) -> Vec<Gain> {
+    let mut gains = Vec::new();
+    if after.gate > before.gate {
+        gains.push(Gain::Gate { from: before.gate, to: after.gate });
+    }
+    if let Some((from_mhz, to_mhz)) = before.core_mhz.zip(after.core_mhz)
+        && to_mhz > from_mhz * (1.0 + SAME)
+    {
+        gains.push(Gain::Core { from_mhz, to_mhz });
+    }
+    if after.memory_mb > before.memory_mb {
+        gains.push(Gain::Memory { from_mb: before.memory_mb, to_mb: after.memory_mb });
+    }
+    let fewer =
+        [(Verdict::No, before.tally.no, after.tally.no), (Verdict::Caveat, before.tally.caveats, after.tally.caveats)];
+    // What is only not known any more is nothing gained.
+    let is_known = after.tally.not_known <= before.tally.not_known;
+    for (verdict, before, after) in fewer.into_iter().filter(|_| is_known) {
+        if after < before {
+            gains.push(Gain::Fewer { verdict, count: before - after });
+        }
+    }
+    gains
+}

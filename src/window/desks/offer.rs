@@ -1,0 +1,188 @@
+//! A part offered at the fair: have I one, which machine lacks it, what would it improve; answered as it is typed.
+
+use std::sync::Arc;
+
+use egui::{Role, ScrollArea, Ui, WidgetInfo};
+
+use super::machines::{Told, mark_of, told_ui};
+use crate::assess::Answers;
+use crate::assess::offer::{Offer, Offered, Use};
+use crate::record::{Figure, Kind, Word};
+use crate::text;
+use crate::window::forms::all_connectors;
+use crate::window::outbox::{Outbox, View};
+use crate::window::page::Page;
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{
+    Asking, Pick, Picker, badge_ui, body, choice_ui, field_ui, first_ui, link_ui, remark, section_ui, title_ui,
+};
+
+/// How many parts that are there already are listed.
+const SHOWN: usize = 8;
+
+/// What is told of the offered part so far.
+#[derive(Clone, Debug, PartialEq)]
+struct Asked {
+    kind: Kind,
+    connectors: Vec<String>,
+    figures: String,
+    made: String,
+}
+
+/// What the page keeps.
+pub struct OfferDesk {
+    asked: Asked,
+    adding: Picker<String>,
+    answered: Option<Answered>,
+}
+
+struct Answered {
+    asked: Asked,
+    of: Arc<Answers>,
+    offer: Result<Shown, String>,
+}
+
+/// An answer with its reasons in words.
+struct Shown {
+    offer: Offer,
+    lacking: Vec<Vec<Told>>,
+    improves: Vec<Vec<Told>>,
+}
+
+impl Default for OfferDesk {
+    fn default() -> Self {
+        let asked =
+            Asked { kind: Kind::SoundCard, connectors: Vec::new(), figures: String::new(), made: String::new() };
+        Self { asked, adding: Picker::default(), answered: None }
+    }
+}
+
+impl Asked {
+    fn answer(&self, view: &View<'_>) -> Result<Shown, String> {
+        let figures: Vec<String> =
+            self.figures.split(';').map(str::trim).filter(|typed| !typed.is_empty()).map(str::to_owned).collect();
+        let table = &view.rules.connectors;
+        let offered = Offered::read(self.kind.name(), &self.connectors, &figures, &self.made, table)?;
+        let offer = offered.answer(view.logbook, view.answers, view.rules);
+        // Sentences name the offered part too.
+        let with = View { logbook: &offer.logbook, ..*view };
+        let told = |uses: &[Use]| -> Vec<Vec<Told>> {
+            uses.iter().map(|one| one.because.iter().map(|because| Told::of(because, &with)).collect()).collect()
+        };
+        let (lacking, improves) = (told(&offer.lacking), told(&offer.improves));
+        Ok(Shown { lacking, improves, offer })
+    }
+}
+
+impl OfferDesk {
+    /// Draws the page.
+    pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        title_ui(ui, text!("Offered a part"));
+        self.asked_ui(ui, view);
+        let is_same = |known: &Answered| Arc::ptr_eq(&known.of, view.answers) && known.asked == self.asked;
+        if !self.answered.as_ref().is_some_and(is_same) {
+            let offer = self.asked.answer(view);
+            self.answered = Some(Answered { asked: self.asked.clone(), of: Arc::clone(view.answers), offer });
+        }
+        let Some(Answered { offer, .. }) = &self.answered else { return };
+        ui.add_space(3.0 * GRID);
+        match offer {
+            Err(wrong) => {
+                ui.label(body(wrong).color(ui.tokens().power_unknown));
+            }
+            Ok(shown) => {
+                first_ui(ui, shown.offer.summary());
+                ScrollArea::vertical().id_salt("offer").auto_shrink(false).show(ui, |ui| shown.ui(ui, outbox));
+            }
+        }
+    }
+
+    fn asked_ui(&mut self, ui: &mut Ui, view: &View<'_>) {
+        let Self { asked, adding, .. } = self;
+        ui.horizontal_wrapped(|ui| {
+            let kinds: Vec<(Kind, &str)> = Kind::ALL.iter().map(|kind| (*kind, kind.label())).collect();
+            choice_ui(ui, text!("What it is"), &mut asked.kind, &kinds, 50.0 * GRID);
+            field_ui(ui, text!("Year on it"), &mut asked.made, Some(24.0 * GRID));
+            field_ui(ui, text!("Figures, with semicolons between"), &mut asked.figures, Some(80.0 * GRID));
+        });
+        ui.horizontal_wrapped(|ui| {
+            ui.label(remark(ui, text!("Figures of this kind:")));
+            for figure in Figure::asked_of(asked.kind) {
+                if link_ui(ui, figure.label()).clicked() {
+                    if !asked.figures.trim().is_empty() {
+                        asked.figures += "; ";
+                    }
+                    asked.figures += figure.label();
+                    asked.figures += "=";
+                }
+            }
+        });
+        ui.horizontal_wrapped(|ui| {
+            let mut taken = None;
+            for (at, id) in asked.connectors.iter().enumerate() {
+                let label = view.rules.connectors.label(id);
+                let link = link_ui(ui, label);
+                let name = text!("Take {name} out", name = label);
+                link.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
+                if link.on_hover_text(&name).clicked() {
+                    taken = Some(at);
+                }
+            }
+            if let Some(at) = taken {
+                asked.connectors.remove(at);
+            }
+        });
+        let asking = Asking { label: text!("A connector that it has"), new_word: None, shows_all: false };
+        if let Some(Pick::One(id)) = adding.ui(ui, asking, (), || all_connectors(view.rules))
+            && !asked.connectors.contains(&id)
+        {
+            asked.connectors.push(id);
+        }
+    }
+}
+
+impl Shown {
+    fn ui(&self, ui: &mut Ui, outbox: &mut Outbox) {
+        let Self { offer, lacking, improves } = self;
+        let lists = [
+            (text!("Which machine lacks it"), &offer.lacking, lacking),
+            (text!("What it would improve"), &offer.improves, improves),
+        ];
+        for (title, uses, told) in lists {
+            if uses.is_empty() {
+                continue;
+            }
+            section_ui(ui, title);
+            for (at, (one, told)) in uses.iter().zip(told).enumerate() {
+                ui.push_id((title, at), |ui| use_ui(ui, one, told, offer, outbox));
+            }
+        }
+        if !offer.have.is_empty() {
+            section_ui(ui, text!("What you have"));
+            for have in offer.have.iter().take(SHOWN) {
+                if link_ui(ui, &have.said(&offer.logbook)).clicked() {
+                    outbox.go(Page::Part(have.part));
+                }
+            }
+            let folded = offer.have.len().saturating_sub(SHOWN);
+            if folded > 0 {
+                ui.label(remark(ui, crate::counted!("and {count} more", "and {count} more", folded)));
+            }
+        }
+    }
+}
+
+fn use_ui(ui: &mut Ui, one: &Use, told: &[Told], offer: &Offer, outbox: &mut Outbox) {
+    ui.horizontal_wrapped(|ui| {
+        if link_ui(ui, &one.said(&offer.logbook)).clicked() {
+            outbox.go(Page::Machine(one.machine));
+        }
+        let (mark, colour) = mark_of(one.verdict, &ui.tokens());
+        badge_ui(ui, mark, one.verdict.label(), one.verdict.label(), colour);
+    });
+    ui.indent("why", |ui| {
+        for (at, told) in told.iter().enumerate() {
+            ui.push_id(at, |ui| told_ui(ui, &told.without_ways(), false, outbox));
+        }
+    });
+}
