@@ -252,7 +252,7 @@ fn an_offered_part_is_answered_as_it_is_told() {
     let mut hand = hand(WIDE);
     hand.keys(&Command::Go(Page::Offer));
     assert!(says(&hand, "You have 1 (0 free)"), "a sound card, in the machine");
-    hand.fill("A connector that it has", "vlb");
+    hand.fill("A connector that it has", "VL-B");
     hand.window.key_press(egui::Key::Enter);
     hand.window.run();
     assert!(says(&hand, "You have none; no machine lacks one"), "none for this bus");

@@ -7,8 +7,8 @@ use egui::{Checkbox, Role as Accessible, Ui, WidgetInfo, vec2};
 use super::acts;
 use super::fit::{Told, mark_of, told_ui};
 use super::list::hours_text;
-use crate::assess::Answers;
 use crate::assess::fit::candidates::{Candidate, Candidates};
+use crate::assess::{Answers, PartState};
 use crate::record::{MachineFile, PartId, Role, RoleId, Word};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
@@ -124,7 +124,8 @@ impl CandidateList {
             for chunk in compared.chunks(in_row) {
                 ui.columns(in_row, |columns| {
                     for (ui, row) in columns.iter_mut().zip(chunk) {
-                        let beside = ui.push_id(("beside", row.candidate.part), |ui| row.beside_ui(ui, view, outbox));
+                        let id = ("beside", row.candidate.part);
+                        let beside = ui.push_id(id, |ui| ui.vertical(|ui| row.beside_ui(ui, view, outbox)).inner);
                         act = beside.inner.or(act.take());
                     }
                 });
@@ -144,7 +145,10 @@ impl Row {
             0 => text!("no work left").to_owned(),
             minutes => text!("{time} of work left", time = hours_text(minutes)),
         });
-        facts.push(if candidate.is_proven { text!("proven") } else { text!("not proven") }.to_owned());
+        // Some states say it already.
+        if !matches!(candidate.state, PartState::Proven | PartState::ToBeProven) {
+            facts.push(if candidate.is_proven { text!("proven") } else { text!("not proven") }.to_owned());
+        }
         facts.push(candidate.originality.label().to_lowercase());
         let losses = candidate.losses.iter().map(|loss| loss.said(view.logbook)).collect();
         Self { candidate, name, facts, losses, told }
