@@ -70,7 +70,7 @@ impl Asked {
             uses.iter().map(|one| one.because.iter().map(|because| Told::of(because, &with)).collect()).collect()
         };
         let (lacking, improves) = (told(&offer.lacking), told(&offer.improves));
-        Ok(Shown { lacking, improves, offer })
+        Ok(Shown { offer, lacking, improves })
     }
 }
 

@@ -188,6 +188,7 @@ impl Told {
     }
 
     /// The same without a way to the figure that is missing, for a part that has no sheet.
+    #[must_use]
     pub fn without_ways(&self) -> Self {
         Self { missing: None, part: None, sentence: self.sentence.clone(), source: self.source.clone(), ..*self }
     }
