@@ -343,8 +343,8 @@ def main():
                 # Another shelf each time: some parts are elsewhere today, and other things matter.
                 asked = [word for tag in chance.sample(tags, len(tags) // 4) for word in ("--leave-out", tag)]
                 asked += [word for goal in GOALS for word in ("--weigh", f"{goal}={chance.randint(0, 9)}")]
-                asked += ["--soonest"] if chance.random() < 0.3 else []
-                told = json.loads(run(program, "place", path, "--question", "--seconds", "60", *asked))
+                asked += ["--soonest"] if chance.random() < 0.2 else []
+                told = json.loads(run(program, "place", path, "--question", "--seconds", "600", *asked))
                 question, answer = told["question"], told["answer"]
                 found = by_highs(question), by_cp_sat(question)
                 if len({answer["worth"], answer["bound"], *found}) != 1:

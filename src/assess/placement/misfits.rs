@@ -91,11 +91,13 @@ fn learn(asked: &Asked, machine: usize, spares: &[usize], because: &Because, mis
     }
     let (together, mut unless) = match because {
         // Another module, another board or processor may fill the bank; other parts have no say in it.
-        Because::BankShort { .. } => {
+        Because::BankShort { connector, .. } => {
             let has_say = |spare: &usize| {
                 matches!(asked.pieces[*spare].kind(), Kind::MemoryModule | Kind::Mainboard | Kind::Processor)
             };
-            (spares.iter().copied().filter(has_say).collect(), of_kinds(&[Kind::MemoryModule]))
+            let fills = |spare: &usize| asked.pieces[*spare].model.needs.iter().any(|port| port.id == *connector);
+            let modules = of_kinds(&[Kind::MemoryModule]).into_iter().filter(fills).collect();
+            (spares.iter().copied().filter(has_say).collect(), modules)
         }
         _ => (fewest(asked, spares, because.constraint()), unless),
     };
