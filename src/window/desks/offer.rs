@@ -77,6 +77,11 @@ impl Asked {
 impl OfferDesk {
     /// Draws the page.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        let scroll = ScrollArea::vertical().id_salt("offer").auto_shrink(false);
+        scroll.show(ui, |ui| self.page_ui(ui, view, outbox));
+    }
+
+    fn page_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         title_ui(ui, text!("Offered a part"));
         self.asked_ui(ui, view);
         let is_same = |known: &Answered| Arc::ptr_eq(&known.of, view.answers) && known.asked == self.asked;
@@ -92,7 +97,7 @@ impl OfferDesk {
             }
             Ok(shown) => {
                 first_ui(ui, shown.offer.summary());
-                ScrollArea::vertical().id_salt("offer").auto_shrink(false).show(ui, |ui| shown.ui(ui, outbox));
+                shown.ui(ui, outbox);
             }
         }
     }
