@@ -26,7 +26,7 @@ use super::opened::{Opened, Which, hours};
 use super::{Answer, as_json};
 use crate::assess::placement::question::Question;
 use crate::assess::placement::{
-    Ask, Asked, Goals, Lack, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
+    Ask, Asked, Goals, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
 };
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Logbook, MachineId, PartId, RoleId};
@@ -351,36 +351,4 @@ pub fn standing(proposal: &Proposal) -> String {
 /// The name of a role; `None` for what stands between others.
 pub fn role(logbook: &Logbook, machine: MachineId, role: Option<RoleId>) -> Option<String> {
     role.map(|role| role_name(logbook, machine, role))
-}
-
-impl NextBest {
-    fn sentence(&self, logbook: &Logbook) -> String {
-        match self.part {
-            Some(part) => {
-                text!("Next best: {part}, {cost} less in all.", part = part_name(logbook, part), cost = self.cost)
-            }
-            None => text!("Without it the place stays empty, {cost} less in all.", cost = self.cost),
-        }
-    }
-}
-
-impl Lack {
-    fn sentence(&self, asked: &Asked) -> String {
-        match self {
-            Self::Better { part, more: 0 } => {
-                text!("{part} there is worth as much", part = part_name(asked.logbook, *part))
-            }
-            Self::Better { part, more } => {
-                text!("{part} there is worth {more} more", part = part_name(asked.logbook, *part), more = more)
-            }
-            Self::Connectors(lacks) => {
-                let label = |(id, count): &(String, u32)| format!("{count} × {}", asked.rules.connectors.label(id));
-                let lacks: Vec<String> = lacks.iter().map(label).collect();
-                text!("nothing free there gives {lacks}", lacks = lacks.join(", "))
-            }
-            Self::Fit(because) => because.sentence(asked.logbook, asked.rules),
-            Self::Amperes => text!("the parts there would ask too much of the supply, or of each other").to_owned(),
-            Self::Worth => text!("it costs more than it brings").to_owned(),
-        }
-    }
 }

@@ -11,6 +11,7 @@ use egui::Ui;
 
 use super::command::{Appearance, Command, Situation};
 use super::desks::Desks;
+use super::desks::placement::Placing;
 use super::desktop::Desktop;
 use super::finder::Finder;
 use super::focus::FollowedFocus;
@@ -145,6 +146,7 @@ impl App {
             can_undo: self.session.as_ref().is_some_and(|session| session.undo_name().is_some()),
             can_redo: self.session.as_ref().is_some_and(|session| session.redo_name().is_some()),
             can_go_back: !self.came_from.is_empty(),
+            placing: if self.page == Page::Placement { self.desks.placement.placing() } else { Placing::default() },
         }
     }
 
@@ -196,6 +198,10 @@ impl App {
                 self.go(Page::Photograph);
             }
             Command::Look(act) => self.desks.viewer.act(act),
+            Command::Place(act) => {
+                self.desks.placement.act(act);
+                ctx.request_repaint();
+            }
             Command::Find => self.finder.open(),
             Command::SearchShelf => {
                 self.go(Page::Shelf);

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use egui::{Key, KeyboardShortcut, Modifiers};
 use serde::{Deserialize, Serialize};
 
+use super::desks::placement::{PlaceAct, Placing};
 use super::page::Page;
 use super::viewer::Act;
 use crate::record::PhotoId;
@@ -32,6 +33,8 @@ pub enum Command {
     LookAt(PhotoId, Arc<[PhotoId]>),
     /// Something done in the viewer.
     Look(Act),
+    /// Something done with the proposal of the Placement desk.
+    Place(PlaceAct),
     /// Opens the finder.
     Find,
     /// Goes to the Shelf with the text field ready.
@@ -68,15 +71,18 @@ pub struct Situation {
     pub can_undo: bool,
     pub can_redo: bool,
     pub can_go_back: bool,
+    /// What can be done with the proposal on show.
+    pub placing: Placing,
 }
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 49] = [
+    pub const LISTED: [Self; 53] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
         Self::Go(Page::Machines),
+        Self::Go(Page::Placement),
         Self::Go(Page::Supplies),
         Self::Go(Page::Offer),
         Self::Go(Page::Sorting),
@@ -88,6 +94,9 @@ impl Command {
         Self::Find,
         Self::Undo,
         Self::Redo,
+        Self::Place(PlaceAct::ALL[0]),
+        Self::Place(PlaceAct::ALL[1]),
+        Self::Place(PlaceAct::ALL[2]),
         Self::OpenLogbook,
         Self::NewLogbook,
         Self::OpenSample,
@@ -132,6 +141,7 @@ impl Command {
             Self::GoBack => text!("Go back").to_owned(),
             Self::LookAt(..) => text!("Look at the photograph").to_owned(),
             Self::Look(act) => act.label().to_owned(),
+            Self::Place(act) => act.label().to_owned(),
             Self::Find => text!("Find a command or a part").to_owned(),
             Self::SearchShelf => text!("Search the shelf").to_owned(),
             Self::SearchPhotographs => text!("Search all photographs").to_owned(),
@@ -163,6 +173,7 @@ impl Command {
             Self::GoBack => text!("Shows the page you came from"),
             Self::LookAt(..) => Page::Photograph.tooltip(),
             Self::Look(act) => act.tooltip(),
+            Self::Place(act) => act.tooltip(),
             Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
             Self::SearchShelf => text!("Goes to the shelf, ready to type"),
             Self::SearchPhotographs => text!("Every photograph of the logbook, by part, kind, view and date"),
@@ -189,10 +200,12 @@ impl Command {
             Self::Go(Page::Shelf) => keys(Key::Num1),
             Self::Go(Page::Bench) => keys(Key::Num2),
             Self::Go(Page::Machines) => keys(Key::Num3),
-            Self::Go(Page::Supplies) => keys(Key::Num4),
+            Self::Go(Page::Placement) => keys(Key::Num4),
+            Self::Go(Page::Supplies) => keys(Key::Num5),
             Self::Go(Page::Offer) => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::O)),
             Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
             Self::Look(act) => Some(act.shortcut()),
+            Self::Place(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),
             Self::SearchShelf => keys(Key::F),
             Self::SearchPhotographs => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::F)),
@@ -213,6 +226,7 @@ impl Command {
             Self::Go(page) => situation.has_logbook || !page.needs_logbook(),
             Self::GoBack => situation.can_go_back,
             Self::Look(_) => situation.is_looking,
+            Self::Place(act) => situation.placing.allows(*act),
             Self::LookAt(..) | Self::SearchShelf | Self::SearchPhotographs | Self::Paste | Self::CloseLogbook => {
                 situation.has_logbook
             }

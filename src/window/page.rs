@@ -14,6 +14,8 @@ pub enum Page {
     Bench,
     Machines,
     Machine(MachineId),
+    /// Which spare goes into which machine.
+    Placement,
     /// Photographs that came in without a part in view.
     Sorting,
     Supplies,
@@ -27,8 +29,8 @@ pub enum Page {
 
 impl Page {
     /// The desks in the order of the rail.
-    pub const DESKS: [Self; 6] =
-        [Self::Welcome, Self::Intake, Self::Shelf, Self::Bench, Self::Machines, Self::Supplies];
+    pub const DESKS: [Self; 7] =
+        [Self::Welcome, Self::Intake, Self::Shelf, Self::Bench, Self::Machines, Self::Placement, Self::Supplies];
 
     /// The desk that a page belongs to.
     #[must_use]
@@ -50,6 +52,7 @@ impl Page {
             Self::Bench => text!("Bench"),
             Self::Machines => text!("Machines"),
             Self::Machine(_) => text!("Machine sheet"),
+            Self::Placement => text!("Placement"),
             Self::Sorting => text!("Photographs to sort"),
             Self::Supplies => text!("Supplies"),
             Self::Offer => text!("Offered a part"),
@@ -68,6 +71,7 @@ impl Page {
             Self::Bench => text!("See what to do next"),
             Self::Machines => text!("See how far each machine is, and why"),
             Self::Machine(_) => text!("Everything about one machine"),
+            Self::Placement => text!("See which spare would go best into which machine, and why"),
             Self::Sorting => text!("Say what photographs are of that came in together"),
             Self::Offer => text!("Have I one, which machine lacks it, what would it improve"),
             Self::Supplies => text!("Stock, kits, what to buy, and what it all cost"),
@@ -84,6 +88,7 @@ impl Page {
             Self::Shelf | Self::Photograph | Self::Sorting | Self::Offer => Mark::Shelf,
             Self::Part(_) | Self::Capacitors(_) => Mark::Part,
             Self::Supplies => Mark::Supplies,
+            Self::Placement => Mark::Placement,
             Self::Bench => Mark::Bench,
             Self::Machines | Self::Machine(_) => Mark::Machines,
         }

@@ -79,7 +79,7 @@ fn main() {
         frames(&mut bench, "Shelf, scrolling", scroll);
         bench.press(benchwright::window::command::Command::SearchShelf.shortcut().unwrap());
         frames(&mut bench, "Shelf, typing", typing);
-        for page in [Page::Intake, Page::Bench, Page::Machines] {
+        for page in [Page::Intake, Page::Bench, Page::Machines, Page::Placement] {
             bench.press(benchwright::window::command::Command::Go(page).shortcut().unwrap());
             assert_eq!(bench.app.page(), page);
             frames(&mut bench, page.label(), scroll);

@@ -19,6 +19,7 @@ mod intake;
 mod machines;
 mod marking;
 mod part_sheet;
+mod placement;
 mod proving;
 #[allow(dead_code)]
 #[path = "../console/photos/quarters.rs"]

@@ -213,20 +213,22 @@ pub enum Lack {
 
 /// For each spare that is left over its best use, and what it lacks there: the most worth first.
 pub fn left_over(asked: &Asked, proposal: &Proposal) -> Vec<Left> {
-    let mut left: Vec<Left> = Vec::new();
-    for (spare, of) in asked.question.spares.iter().enumerate() {
-        if proposal.answer.taken[spare].is_some() {
-            continue;
-        }
-        let Some((option, choice)) = of.options.iter().enumerate().max_by_key(|(_, choice)| choice.worth) else {
-            continue;
-        };
-        let (machine, role) = asked.seats[choice.seat];
-        let lacks = lack(asked, &proposal.answer, (spare, option));
-        left.push(Left { part: asked.parts[spare], machine, role, worth: choice.worth, lacks });
-    }
+    let spares = 0..asked.question.spares.len();
+    let mut left: Vec<Left> = spares.filter_map(|spare| left_of(asked, proposal, spare)).collect();
     left.sort_by_key(|left| -left.worth);
     left
+}
+
+/// The best use of one spare, and what it lacks there; `None` for one that is placed.
+pub fn left_of(asked: &Asked, proposal: &Proposal, spare: usize) -> Option<Left> {
+    if proposal.answer.taken[spare].is_some() {
+        return None;
+    }
+    let options = asked.question.spares[spare].options.iter().enumerate();
+    let (option, choice) = options.max_by_key(|(_, choice)| choice.worth)?;
+    let (machine, role) = asked.seats[choice.seat];
+    let lacks = lack(asked, &proposal.answer, (spare, option));
+    Some(Left { part: asked.parts[spare], machine, role, worth: choice.worth, lacks })
 }
 
 fn lack(asked: &Asked, answer: &Answer, placed: Placed) -> Lack {

@@ -5,6 +5,7 @@ pub mod intake;
 pub mod machines;
 pub mod offer;
 pub mod part_sheet;
+pub mod placement;
 pub mod shelf;
 pub mod sorting;
 pub mod supplies;
@@ -29,6 +30,7 @@ pub struct Desks {
     pub bench: bench::Bench,
     pub machines: machines::Machines,
     pub offer: offer::OfferDesk,
+    pub placement: placement::Placement,
     pub sorting: sorting::Sorting,
     pub supplies: supplies::Supplies,
     pub viewer: Viewer,
@@ -45,7 +47,7 @@ impl Desks {
             Page::Photograph => self.viewer.subject(),
             Page::Intake => Some(Target::Intake),
             Page::Capacitors(part) => Some(Target::Part(part)),
-            Page::Welcome | Page::Machines | Page::Sorting | Page::Supplies | Page::Offer => None,
+            Page::Welcome | Page::Machines | Page::Placement | Page::Sorting | Page::Supplies | Page::Offer => None,
         };
         part.unwrap_or(Target::Sorting)
     }
@@ -95,6 +97,7 @@ impl Desks {
             Page::Bench => self.bench.ui(ui, view, outbox),
             Page::Machines => self.machines.ui(ui, view, outbox),
             Page::Machine(machine) => self.machines.sheet_ui(ui, machine, view, outbox),
+            Page::Placement => self.placement.ui(ui, view, outbox),
             Page::Sorting => {
                 let logged = self.intake.half_typed();
                 if let Some(to_intake) = self.sorting.ui(ui, view, logged, outbox) {

@@ -34,6 +34,7 @@ pub enum Mark {
     Part,
     Bench,
     Machines,
+    Placement,
     Supplies,
     Done,
     Away,
@@ -52,7 +53,7 @@ pub enum Mark {
 
 impl Mark {
     /// Every mark, for tests and for looking at them.
-    pub const ALL: [Self; 37] = [
+    pub const ALL: [Self; 38] = [
         Self::HoldStorage,
         Self::HoldPower,
         Self::HoldFitting,
@@ -76,6 +77,7 @@ impl Mark {
         Self::Part,
         Self::Bench,
         Self::Machines,
+        Self::Placement,
         Self::Supplies,
         Self::Done,
         Self::Away,
@@ -282,6 +284,16 @@ impl Mark {
                 Line(&[(3.5, 1.5), (12.5, 1.5), (12.5, 8.0), (3.5, 8.0), (3.5, 1.5)]),
                 Line(&[(1.5, 10.0), (14.5, 10.0), (14.5, 14.0), (1.5, 14.0), (1.5, 10.0)]),
                 Line(&[(9.0, 12.0), (12.5, 12.0)]),
+            ],
+            // Three ways from the shelf, one of them taken.
+            Self::Placement => &[
+                Dot(2.8, 8.0, 1.9),
+                Line(&[(2.8, 8.0), (6.5, 8.0), (9.0, 3.0), (11.0, 3.0)]),
+                Line(&[(6.5, 8.0), (9.0, 13.0), (11.0, 13.0)]),
+                Line(&[(6.5, 8.0), (11.0, 8.0)]),
+                Fill(&[(11.0, 1.2), (14.8, 1.2), (14.8, 4.8), (11.0, 4.8)]),
+                Ring(12.8, 8.0, 1.5),
+                Ring(12.8, 13.0, 1.5),
             ],
             // Two cans on their strip.
             Self::Supplies => &[

@@ -1,0 +1,41 @@
+//! What is next best, and what a spare lacks, in words.
+
+use super::ask::Asked;
+use super::propose::{Lack, NextBest};
+use crate::assess::reason::part_name;
+use crate::record::Logbook;
+use crate::text;
+
+impl NextBest {
+    /// In a sentence.
+    pub fn sentence(&self, logbook: &Logbook) -> String {
+        match self.part {
+            Some(part) => {
+                text!("Next best: {part}, {cost} less in all.", part = part_name(logbook, part), cost = self.cost)
+            }
+            None => text!("Without it the place stays empty, {cost} less in all.", cost = self.cost),
+        }
+    }
+}
+
+impl Lack {
+    /// In a sentence.
+    pub fn sentence(&self, asked: &Asked) -> String {
+        match self {
+            Self::Better { part, more: 0 } => {
+                text!("{part} there is worth as much", part = part_name(asked.logbook, *part))
+            }
+            Self::Better { part, more } => {
+                text!("{part} there is worth {more} more", part = part_name(asked.logbook, *part), more = more)
+            }
+            Self::Connectors(lacks) => {
+                let label = |(id, count): &(String, u32)| format!("{count} × {}", asked.rules.connectors.label(id));
+                let lacks: Vec<String> = lacks.iter().map(label).collect();
+                text!("nothing free there gives {lacks}", lacks = lacks.join(", "))
+            }
+            Self::Fit(because) => because.sentence(asked.logbook, asked.rules),
+            Self::Amperes => text!("the parts there would ask too much of the supply, or of each other").to_owned(),
+            Self::Worth => text!("it costs more than it brings").to_owned(),
+        }
+    }
+}
