@@ -282,7 +282,7 @@ fn a_batch_that_the_lights_going_out_cut_off_is_offered_again() {
     store.save_draft("taking in", &under_way.to_string());
     drop(store);
     let mut hand = Hand::reopened(folder, SIZE);
-    assert!(says(&hand, "1 file or folder was being taken in when the program ended."));
+    hand.until("the offer", |hand| says(hand, "1 file or folder was being taken in when the program ended."));
     assert!(photos(hand.window.state(), board.id).is_empty(), "nothing is taken without a word");
     hand.press("Take them in");
     hand.wait("the photograph", |app| photos(app, board.id).len() == 1);
