@@ -193,6 +193,15 @@ impl Picture {
             reader.decode().map_err(|error| refused(&self.name, error))
         })?;
         image.apply_orientation(self.orientation);
+        if (image.width(), image.height()) != (self.width_px, self.height_px) {
+            // Marks and limits go by the size that was told.
+            let reason = text!(
+                "it says that it is {told} pixels large, and is {found}",
+                told = format!("{} × {}", self.width_px, self.height_px),
+                found = format!("{} × {}", image.width(), image.height())
+            );
+            return Err(PictureError::Damaged { name: self.name.clone(), reason });
+        }
         Ok(image)
     }
 }

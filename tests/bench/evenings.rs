@@ -90,7 +90,9 @@ fn desks(bench: &mut Bench, board: PartId, pictures: &Path) {
 /// Brings small photographs in that belong to nothing yet.
 fn to_sort(bench: &mut Bench, pictures: &Path) {
     for number in 0..TO_SORT {
-        let picture = image::RgbImage::from_fn(64, 48, |x, y| image::Rgb([(x + number) as u8, y as u8, number as u8]));
+        let picture = image::RgbImage::from_fn(64, 48, |x, y| {
+            image::Rgb([(x + number) as u8, (y + number / 256) as u8, number as u8])
+        });
         picture.save(pictures.join(format!("{number}.png"))).unwrap();
     }
     go(bench, Page::Sorting);

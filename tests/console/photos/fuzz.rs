@@ -12,6 +12,9 @@ use image::ImageFormat;
 use super::exif::{Noted, ascii};
 use super::quarters::packed;
 
+/// A file whose size as told is not that of its pixels, found among a million.
+const LARGER_TOLD_THAN_IS: usize = 252_090;
+
 /// How many files are tried: 20,000, or what `BENCHWRIGHT_FUZZ` says.
 fn count() -> usize {
     std::env::var("BENCHWRIGHT_FUZZ").ok().and_then(|count| count.parse().ok()).unwrap_or(20_000)
@@ -85,6 +88,18 @@ fn fate(file: Vec<u8>) -> &'static str {
             "taken"
         }
     }
+}
+
+#[test]
+fn a_picture_that_is_not_of_the_size_it_says_is_refused() {
+    let file = spoilt(&seeds(), &mut fastrand::Rng::with_seed(LARGER_TOLD_THAN_IS as u64));
+    let picture = Picture::from_bytes("board.gif", file).unwrap();
+    assert_eq!((picture.width_px(), picture.height_px()), (64, 49_152));
+    let refused = picture.decode().unwrap_err().to_string();
+    assert!(
+        refused.contains("board.gif") && refused.contains("64 × 49152") && refused.contains("64 × 64"),
+        "{refused}"
+    );
 }
 
 /// What the last panic said.
