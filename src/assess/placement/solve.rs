@@ -126,7 +126,12 @@ impl Search<'_> {
                 self.bounds.retain(|(known, _)| known.is_disjoint(&machines));
                 let (part, bound) = self.solve_part(&kept, &machines);
                 self.bounds.push((machines.clone(), before.map_or(bound, |before| bound.min(before))));
-                self.put(&machines, part);
+                match part {
+                    Some(part) => self.put(&machines, part),
+                    // Time ran out: what was there before is mended.
+                    None if before.is_some() => {}
+                    None => self.put(&machines, self.by_hand(&kept, &machines)),
+                }
             }
             stale.clear();
             for machine in 0..self.question.machines.len() {
@@ -182,7 +187,7 @@ impl Search<'_> {
     /// The best for some machines, and what none exceeds. First only platforms are whole; where choices then come out as
     /// fractions, those seats alone are settled with all else as it is, which nearly always loses nothing; else their
     /// choices are whole numbers from there on.
-    fn solve_part(&self, kept: &Kept, machines: &BTreeSet<usize>) -> (Vec<Placed>, i64) {
+    fn solve_part(&self, kept: &Kept, machines: &BTreeSet<usize>) -> (Option<Vec<Placed>>, i64) {
         let mut bound = self.most(kept, machines);
         let mut best = (machines.len() > MANY).then(|| self.one_by_one(kept, machines)).flatten();
         let mut whole = BTreeSet::new();
@@ -199,7 +204,7 @@ impl Search<'_> {
             }
             whole.extend(split);
         }
-        (best.map_or_else(|| self.by_hand(kept, machines), |best| best.taken), bound)
+        (best.map(|best| best.taken), bound)
     }
 
     /// The best for one machine, then for the next with what is left, and so on: found in no time, and not far off.
