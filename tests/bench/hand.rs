@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use benchwright::window::desktop::NoDesktop;
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
-use egui::accesskit::TreeUpdate;
+use egui::accesskit::{Node, NodeId, TreeUpdate};
 use egui::{Event, Modifiers, MouseWheelUnit, Pos2, RawInput, Rect, TouchPhase, vec2};
 
 pub fn today() -> NaiveDate {
@@ -76,7 +76,10 @@ impl Bench {
     /// Presses what is called so.
     pub fn click(&mut self, name: &str) {
         let nodes = || self.told.iter().flat_map(|told| &told.nodes);
-        let found = nodes().find(|(_, node)| node.label() == Some(name) && node.bounds().is_some());
+        // A field is called what the words beside it say.
+        let words = |id: &NodeId| nodes().any(|(of, node)| of == id && node.value() == Some(name));
+        let is_called = |node: &Node| node.label() == Some(name) || node.labelled_by().iter().any(words);
+        let found = nodes().find(|(_, node)| is_called(node) && node.bounds().is_some());
         let bounds = found.and_then(|(_, node)| node.bounds()).unwrap_or_else(|| panic!("“{name}” is not on show"));
         let at = Pos2::new(bounds.x0.midpoint(bounds.x1) as f32, bounds.y0.midpoint(bounds.y1) as f32);
         let button = |pressed| Event::PointerButton {
