@@ -117,6 +117,32 @@ fn the_other_board_put_in_by_key_tells_its_cost_and_is_planned_and_undone_in_one
     assert!(!says(&hand, "Pinned 0018"));
 }
 
+/// What is fitted elsewhere can be planned, and is then left for the bench: planning again would write nothing.
+#[test]
+fn a_part_fitted_in_another_machine_is_planned_once_and_then_left_for_the_bench() {
+    let mut change = two_boards();
+    let cellar =
+        Machine { window_from: when("1975"), window_to: when("1976"), priority: 9, ..records::machine("Cellar") };
+    let role = records::role(cellar.id, Kind::Mainboard);
+    let board = part("0019", Kind::Mainboard, "");
+    let design = Design {
+        introduced: when("1995"),
+        discontinued: when("1995"),
+        ..records::design(Kind::Mainboard, "Nordkamp", "NB-5")
+    };
+    let fitting = records::fitting(cellar.id, Some(role.id), board.id, records::moment("2026-01-01"));
+    change.put(records::connector(design.id, Side::Offers, "isa-16", 4)).put(fitting).put(role).put(cellar);
+    change.put(Part { design: Some(design.id), ..board }).put(design);
+    let mut hand = on_placement(change);
+    until(&mut hand, "Take 0019 (Nordkamp NB-5) out of Cellar");
+    hand.keys(&Command::Place(PlaceAct::Plan));
+    hand.settle();
+    assert_eq!(plans(&hand), ["0019"]);
+    until(&mut hand, "1 move left for the bench");
+    assert!(says(&hand, "Left for the bench; nothing to plan"));
+    assert!(hand.window.get_by_role_and_label(Role::Button, PlaceAct::Plan.label()).accesskit_node().is_disabled());
+}
+
 #[test]
 fn a_slip_dragged_to_a_machine_is_pinned_there() {
     let mut hand = on_placement(two_boards());

@@ -26,6 +26,23 @@ pub enum Move {
 }
 
 impl Move {
+    /// Whether there is nothing to be planned for it: what is left of it is done at the bench.
+    pub fn is_for_bench(&self, logbook: &Logbook) -> bool {
+        let has_plan = |part: PartId, (machine, role): Where| {
+            let file = logbook.machine(machine);
+            role.is_none_or(|role| {
+                file.is_some_and(|file| file.placements.iter().any(|plan| plan.part == part && plan.role == role))
+            })
+        };
+        match *self {
+            Self::TakeOut { .. } => true,
+            // What stands between others has no role to be planned for.
+            Self::Plan { to, .. } => to.1.is_none(),
+            Self::Refit { part, to, .. } => has_plan(part, to),
+            Self::Replan { .. } | Self::Drop { .. } => false,
+        }
+    }
+
     /// In a sentence.
     pub fn sentence(&self, logbook: &Logbook) -> String {
         let seat = |(machine, role): &Where| {

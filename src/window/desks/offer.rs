@@ -1,14 +1,15 @@
 //! A part offered at the fair: have I one, which machine lacks it, what would it improve; answered as it is typed.
 
-use std::sync::Arc;
-
+use chrono::NaiveDate;
 use egui::{Role, ScrollArea, Ui, WidgetInfo};
 
 use super::machines::{Told, mark_of, told_ui};
 use crate::assess::Answers;
 use crate::assess::offer::{Offer, Offered, Use};
-use crate::record::{Figure, Kind, Word};
+use crate::record::{Figure, Kind, Logbook, Word};
+use crate::rules::Rules;
 use crate::text;
+use crate::window::background::Background;
 use crate::window::forms::all_connectors;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
@@ -19,6 +20,9 @@ use crate::window::widgets::{
 
 /// How many parts that are there already are listed.
 const SHOWN: usize = 8;
+
+/// A logbook of so many parts is answered within the frame.
+const SMALL_PARTS: usize = 500;
 
 /// What is told of the offered part so far.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,13 +37,7 @@ struct Asked {
 pub struct OfferDesk {
     asked: Asked,
     adding: Picker<String>,
-    answered: Option<Answered>,
-}
-
-struct Answered {
-    asked: Asked,
-    of: Arc<Answers>,
-    offer: Result<Shown, String>,
+    answer: Background<(u64, u64, NaiveDate, Asked), Result<Shown, String>>,
 }
 
 /// An answer with its reasons in words.
@@ -53,21 +51,21 @@ impl Default for OfferDesk {
     fn default() -> Self {
         let asked =
             Asked { kind: Kind::SoundCard, connectors: Vec::new(), figures: String::new(), made: String::new() };
-        Self { asked, adding: Picker::default(), answered: None }
+        Self { asked, adding: Picker::default(), answer: Background::default() }
     }
 }
 
 impl Asked {
-    fn answer(&self, view: &View<'_>) -> Result<Shown, String> {
+    fn answer(&self, logbook: &Logbook, answers: &Answers, rules: &Rules) -> Result<Shown, String> {
         let figures: Vec<String> =
             self.figures.split(';').map(str::trim).filter(|typed| !typed.is_empty()).map(str::to_owned).collect();
-        let table = &view.rules.connectors;
+        let table = &rules.connectors;
         let offered = Offered::read(self.kind.name(), &self.connectors, &figures, &self.made, table)?;
-        let offer = offered.answer(view.logbook, view.answers, view.rules);
+        let offer = offered.answer(logbook, answers, rules);
         // Sentences name the offered part too.
-        let with = View { logbook: &offer.logbook, ..*view };
+        let told_of = |because| Told::of(because, &offer.logbook, rules);
         let told = |uses: &[Use]| -> Vec<Vec<Told>> {
-            uses.iter().map(|one| one.because.iter().map(|because| Told::of(because, &with)).collect()).collect()
+            uses.iter().map(|one| one.because.iter().map(told_of).collect()).collect()
         };
         let (lacking, improves) = (told(&offer.lacking), told(&offer.improves));
         Ok(Shown { offer, lacking, improves })
@@ -84,14 +82,13 @@ impl OfferDesk {
     fn page_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         title_ui(ui, text!("Offered a part"));
         self.asked_ui(ui, view);
-        let is_same = |known: &Answered| Arc::ptr_eq(&known.of, view.answers) && known.asked == self.asked;
-        if !self.answered.as_ref().is_some_and(is_same) {
-            let offer = self.asked.answer(view);
-            self.answered = Some(Answered { asked: self.asked.clone(), of: Arc::clone(view.answers), offer });
-        }
-        let Some(Answered { offer, .. }) = &self.answered else { return };
+        let key = (view.answers.revision, view.rules.version, view.today, self.asked.clone());
+        let (logbook, answers, rules) = (view.logbook.clone(), view.answers.clone(), view.rules.clone());
+        let (asked, is_small) = (self.asked.clone(), logbook.parts.len() <= SMALL_PARTS);
+        let answer = self.answer.get(key, ui.ctx(), is_small, move || asked.answer(&logbook, &answers, &rules));
+        let Some(answer) = answer else { return };
         ui.add_space(3.0 * GRID);
-        match offer {
+        match &*answer {
             Err(wrong) => {
                 ui.label(body(wrong).color(ui.tokens().power_unknown));
             }

@@ -73,7 +73,11 @@ impl CandidateList {
             for candidate in found.ranked.clone() {
                 let is_compared = self.ticked.contains(&candidate.part);
                 let because = if is_compared { found.because(&candidate) } else { Vec::new() };
-                rows.push(Row::of(candidate, because.iter().map(|because| Told::of(because, view)).collect(), view));
+                rows.push(Row::of(
+                    candidate,
+                    because.iter().map(|because| Told::of(because, view.logbook, view.rules)).collect(),
+                    view,
+                ));
             }
         }
         self.ticked.retain(|part| rows.iter().any(|row| row.candidate.part == *part));

@@ -3,7 +3,7 @@
 use std::collections::HashMap;
 use std::sync::Arc;
 
-use crate::assess::placement::{Asked, Proposal, Seated, Term};
+use crate::assess::placement::{Asked, Move, Proposal, Seated, Term};
 use crate::assess::reason::{machine_name, role_name};
 use crate::record::{Kind, Logbook, MachineId, PartId, RoleId, Word};
 use crate::window::desks::machines::{hours_text, window_text};
@@ -95,7 +95,10 @@ pub struct Found {
     pub columns: Vec<Column>,
     pub lanes: Vec<Lane>,
     pub slips: Vec<Slip>,
-    pub moves: Vec<String>,
+    /// Moves that planning writes, in sentences.
+    pub to_plan: Vec<String>,
+    /// Moves that are left for the bench.
+    pub at_bench: Vec<String>,
     /// What is missing, each with its machine.
     pub wishes: Vec<(String, String)>,
     /// Machines in the order in which they can be ready.
@@ -112,8 +115,12 @@ impl Found {
         let wishes = proposal.wishes.iter();
         let wishes = wishes.map(|wish| (machine_name(&logbook, wish.machine), wish.line(asked))).collect();
         let unknown = |seated: &&Seated| seated.why.iter().any(|(term, _)| *term == Term::ConnectorsUnknown);
+        let (at_bench, to_plan): (Vec<&Move>, Vec<&Move>) =
+            proposal.moves.iter().partition(|one| one.is_for_bench(&logbook));
+        let sentences = |moves: Vec<&Move>| moves.iter().map(|one| one.sentence(&logbook)).collect();
         let mut found = Self {
-            moves: proposal.moves.iter().map(|one| one.sentence(&logbook)).collect(),
+            to_plan: sentences(to_plan),
+            at_bench: sentences(at_bench),
             wishes,
             outlook: outlook(asked, &proposal),
             unknown: proposal.placed.iter().filter(unknown).count(),
@@ -146,9 +153,10 @@ impl Found {
     /// The one sentence about it.
     pub fn sentence(&self) -> String {
         let of = counted!("{count} machine", "{count} machines", self.columns.len());
-        let moves = match self.moves.len() {
-            0 => text!("nothing to move").to_owned(),
-            count => counted!("{count} move", "{count} moves", count),
+        let moves = match (self.to_plan.len(), self.at_bench.len()) {
+            (0, 0) => text!("nothing to move").to_owned(),
+            (0, left) => counted!("{count} move left for the bench", "{count} moves left for the bench", left),
+            (to_plan, left) => counted!("{count} move", "{count} moves", to_plan + left),
         };
         let whole = text!(
             "{complete} of {machines} get all their required roles; {moves}.",

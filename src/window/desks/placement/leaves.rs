@@ -32,15 +32,23 @@ pub struct Weights {
 /// The moves in sentences.
 pub fn moves_ui(ui: &mut Ui, found: &Found) {
     scrolled(ui, "moves", |ui| {
-        if found.moves.is_empty() {
+        if found.to_plan.is_empty() && found.at_bench.is_empty() {
             ui.label(body(text!("Nothing to move: everything is where it does best.")));
         }
-        for (number, sentence) in found.moves.iter().enumerate() {
+        for (number, sentence) in found.to_plan.iter().enumerate() {
             ui.label(body(format!("{}. {sentence}", number + 1)));
             ui.add_space(GRID);
         }
-        if !found.moves.is_empty() {
+        if !found.to_plan.is_empty() {
             ui.label(remark(ui, text!("Planned in one step, and undone in one. Fitting stays an act at the bench.")));
+            ui.add_space(2.0 * GRID);
+        }
+        if !found.at_bench.is_empty() {
+            ui.label(strong(text!("Left for the bench; nothing to plan")));
+            for sentence in &found.at_bench {
+                ui.label(body(sentence));
+                ui.add_space(GRID);
+            }
         }
         if found.unknown > 0 {
             let said = crate::counted!(

@@ -87,7 +87,7 @@ impl Placement {
     /// What can be done with the proposal on show.
     pub fn placing(&self) -> Placing {
         let is_running = self.asking.as_ref().is_some_and(Asking::is_proposing);
-        let has_moves = self.found.as_ref().is_some_and(|found| !found.moves.is_empty());
+        let has_moves = self.found.as_ref().is_some_and(|found| !found.to_plan.is_empty());
         Placing {
             can_plan: has_moves && !is_running && self.trouble.is_none(),
             is_running,

@@ -6,7 +6,8 @@ use super::clocks::Clocks;
 use super::rails::Rails;
 use crate::assess::fit::{Because, Build, Constraint, Link, Verdict};
 use crate::assess::reason::part_name;
-use crate::record::{Figure, Kind, PartId, Word};
+use crate::record::{Figure, Kind, Logbook, PartId, Word};
+use crate::rules::Rules;
 use crate::rules::connectors::Family;
 use crate::text;
 use crate::window::outbox::View;
@@ -81,7 +82,7 @@ impl Block {
 impl Shown {
     pub fn of(build: &Build, view: &View<'_>) -> Self {
         let blocks: Vec<Block> = build.pieces().iter().map(|piece| block(piece.part(), build, view)).collect();
-        let mut told: Vec<Told> = build.because().map(|because| Told::of(because, view)).collect();
+        let mut told: Vec<Told> = build.because().map(|because| Told::of(because, view.logbook, view.rules)).collect();
         told.sort_by_key(|one| (std::cmp::Reverse(one.verdict), one.constraint as usize));
         let at = told.partition_point(|one| one.verdict != Verdict::Fits);
         let fitting = told.split_off(at);
@@ -176,11 +177,11 @@ fn times(count: u32, label: &str) -> String {
 }
 
 impl Told {
-    pub fn of(because: &Because, view: &View<'_>) -> Self {
+    pub fn of(because: &Because, logbook: &Logbook, rules: &Rules) -> Self {
         Self {
             verdict: because.verdict(),
             constraint: because.constraint(),
-            sentence: because.sentence(view.logbook, view.rules),
+            sentence: because.sentence(logbook, rules),
             source: because.source().said(),
             part: because.part(),
             missing: because.missing(),
