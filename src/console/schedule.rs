@@ -25,7 +25,7 @@ use super::opened::{Opened, Which, hours, minutes_of_hours};
 use super::{Answer, as_json};
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::schedule::{
-    self as assess, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, circle_sentence, schedule,
+    self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, circle_sentence, schedule,
 };
 use crate::text;
 
@@ -122,7 +122,7 @@ impl Schedule {
     pub fn answer(&self, json: bool) -> Answer {
         let opened = self.which.open()?;
         let terms = Terms { minutes_per_week: self.hours_per_week, delivery_days: self.delivery_days };
-        let made = schedule(&opened.answers, &opened.logbook, &opened.rules, terms)
+        let made = schedule(&opened.answers, &Ground::of(&opened.logbook, &opened.rules), terms)
             .map_err(|circle| anyhow::anyhow!(circle_sentence(&circle, &opened.answers)))?;
         if json { as_json(&form(&made, &opened)) } else { Ok(in_words(&made, &opened)) }
     }

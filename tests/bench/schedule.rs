@@ -10,7 +10,7 @@ use std::process::{Command, Stdio};
 use std::time::Instant;
 
 use benchwright::assess::Answers;
-use benchwright::assess::schedule::{Schedule, Terms, schedule};
+use benchwright::assess::schedule::{Ground, Schedule, Terms, schedule};
 use benchwright::assess::tonight::{Evening, PATIENCE, tonight};
 use benchwright::rules::Rules;
 use benchwright::store::invent;
@@ -76,7 +76,7 @@ fn main() {
     let (logbook, rules) = (store.logbook(), Rules::shipped());
     let answers = Answers::of(&logbook, &rules, today);
     let terms = Terms { minutes_per_week: 360, delivery_days: 14 };
-    let make = || schedule(&answers, &logbook, &rules, terms).unwrap();
+    let make = || schedule(&answers, &Ground::of(&logbook, &rules), terms).unwrap();
     let made = make();
     let pieces = made.planned.len();
     let ms = median_ms(|| drop(black_box(make())));

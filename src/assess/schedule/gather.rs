@@ -4,12 +4,12 @@ use std::cmp::Reverse;
 use std::collections::{HashMap, HashSet};
 
 use super::hands::Piece;
-use super::{DAY, Item, PROOF_HANDS_ON, Pace, Terms};
+use super::{DAY, Ground, Item, PROOF_HANDS_ON, Pace, Terms};
 use crate::assess::outstanding::{Stock, TaskPlace};
 use crate::assess::tonight::minutes_of;
 use crate::assess::{Answers, PartAnswers};
-use crate::record::{Competence, Hold, Logbook, PartId, WorkState};
-use crate::rules::{ProofRule, Rules};
+use crate::record::{Competence, Hold, PartId, WorkState};
+use crate::rules::ProofRule;
 
 /// An item before it has its place on the calendar.
 pub struct Waiting {
@@ -50,14 +50,7 @@ struct OfPart {
     unplanned: usize,
 }
 
-pub fn gather(
-    answers: &Answers,
-    logbook: &Logbook,
-    rules: &Rules,
-    pace: &Pace,
-    terms: Terms,
-    stretch: f64,
-) -> Gathered {
+pub fn gather(answers: &Answers, ground: &Ground, terms: Terms, stretch: f64) -> Gathered {
     let mut order: Vec<usize> = (0..answers.machines.len()).collect();
     order.sort_by_key(|at| {
         let machine = &answers.machines[*at].file.machine;
@@ -65,10 +58,10 @@ pub fn gather(
     });
     let mut gathering = Gathering {
         answers,
-        pace,
+        pace: &ground.pace,
+        stock: &ground.stock,
         stretch,
         delivery: f64::from(terms.delivery_days) * DAY,
-        stock: Stock::of(logbook, rules),
         places: HashMap::new(),
         elsewhere: Vec::new(),
         kept: HashSet::new(),
@@ -104,7 +97,7 @@ struct Gathering<'a> {
     stretch: f64,
     /// Minutes of the calendar until materials come.
     delivery: f64,
-    stock: Stock,
+    stock: &'a Stock,
     /// Where each task stands among the items.
     places: HashMap<TaskPlace, usize>,
     /// Items that come after work on other parts, not yet tied to it.

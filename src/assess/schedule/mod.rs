@@ -24,6 +24,7 @@ pub use hands::{Held, Slot};
 pub use pace::{Pace, PaceSource, Spread};
 pub use said::circle_sentence;
 
+use super::outstanding::Stock;
 use super::{Answers, Reason};
 use crate::record::{Logbook, MachineId, PartId};
 use crate::rules::Rules;
@@ -45,6 +46,19 @@ pub struct Terms {
     pub minutes_per_week: u32,
     /// Days until materials that are missing are taken to have come.
     pub delivery_days: u32,
+}
+
+/// What every schedule of one logbook goes by, whatever its terms: read once, for as many terms as are tried.
+#[derive(Clone, Debug)]
+pub struct Ground {
+    pace: Pace,
+    stock: Stock,
+}
+
+impl Ground {
+    pub fn of(logbook: &Logbook, rules: &Rules) -> Self {
+        Self { pace: Pace::of(logbook, rules), stock: Stock::of(logbook, rules) }
+    }
 }
 
 /// What is to be done: a piece of work, or a test to be run.
@@ -125,10 +139,10 @@ pub struct Schedule {
 ///
 /// # Errors
 /// Items that come after themselves, by their places in the answers.
-pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Terms) -> Result<Schedule, Vec<Item>> {
-    let pace = Pace::of(logbook, rules);
+pub fn schedule(answers: &Answers, ground: &Ground, terms: Terms) -> Result<Schedule, Vec<Item>> {
+    let pace = &ground.pace;
     let stretch = WEEK / f64::from(terms.minutes_per_week.max(1));
-    let gathered = gather::gather(answers, logbook, rules, &pace, terms, stretch);
+    let gathered = gather::gather(answers, ground, terms, stretch);
     let named = |circle: Circle| circle.0.into_iter().map(|at| gathered.items[at].item.clone()).collect::<Vec<_>>();
     let (slots, taken) = slots(&gathered.pieces).map_err(named)?;
     let day = |minutes: f64| answers.today + Duration::days((minutes / DAY).floor() as i64);
@@ -165,7 +179,7 @@ pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Term
     for at in &taken {
         let item = &gathered.items[*at];
         if let Some(sitting) = &item.sitting {
-            sum.add(item.rule_minutes, sitting, &pace);
+            sum.add(item.rule_minutes, sitting, pace);
         }
         deviations.push(sum.deviation());
     }
@@ -198,7 +212,7 @@ pub fn schedule(answers: &Answers, logbook: &Logbook, rules: &Rules, terms: Term
         }
     });
     let end = slots.iter().map(|slot| slot.over).fold(0.0, f64::max);
-    Ok(Schedule { terms, machines: machines.collect(), pace, planned, end: day(end) })
+    Ok(Schedule { terms, machines: machines.collect(), pace: pace.clone(), planned, end: day(end) })
 }
 
 /// The longest path through what one machine needs, and when it is over; places among the planned.

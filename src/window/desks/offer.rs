@@ -5,6 +5,7 @@ use egui::{Role, ScrollArea, Ui, WidgetInfo};
 
 use super::machines::{Told, mark_of, told_ui};
 use crate::assess::Answers;
+use crate::assess::fit::Because;
 use crate::assess::offer::{Offer, Offered, Use};
 use crate::record::{Figure, Kind, Logbook, Word};
 use crate::rules::Rules;
@@ -63,7 +64,7 @@ impl Asked {
         let offered = Offered::read(self.kind.name(), &self.connectors, &figures, &self.made, table)?;
         let offer = offered.answer(logbook, answers, rules);
         // Sentences name the offered part too.
-        let told_of = |because| Told::of(because, &offer.logbook, rules);
+        let told_of = |because: &Because| Told::of(because, &offer.logbook, rules);
         let told = |uses: &[Use]| -> Vec<Vec<Told>> {
             uses.iter().map(|one| one.because.iter().map(told_of).collect()).collect()
         };

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use benchwright::assess::Answers;
 use benchwright::assess::outstanding::{Shown, shown};
-use benchwright::assess::schedule::{Item, Terms, schedule};
+use benchwright::assess::schedule::{Ground, Item, Terms, schedule};
 use benchwright::assess::templates;
 use benchwright::assess::tonight::{Evening, PATIENCE, tonight};
 use benchwright::record::*;
@@ -129,7 +129,8 @@ fn tonight_and_the_schedule_keep_an_order_over_two_parts() {
     assert!(place("Find the manual") < place("Try it with the card"), "{chosen:?}");
 
     // The card is in no machine, but Orla is not ready before it is mended.
-    let made = schedule(&answers, &logbook, &rules, Terms { minutes_per_week: 60, delivery_days: 14 }).unwrap();
+    let made =
+        schedule(&answers, &Ground::of(&logbook, &rules), Terms { minutes_per_week: 60, delivery_days: 14 }).unwrap();
     let item = |title: &str| {
         let is_it = |item: &Item| item.title(&answers) == title;
         made.planned.iter().position(|planned| is_it(&planned.item)).unwrap()

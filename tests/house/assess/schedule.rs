@@ -1,7 +1,7 @@
 //! When machines will be ready: order, hands, waits, deliveries, pace.
 
 use benchwright::assess::Answers;
-use benchwright::assess::schedule::{Held, Item, PaceSource, Schedule, Terms, schedule};
+use benchwright::assess::schedule::{Ground, Held, Item, PaceSource, Schedule, Terms, schedule};
 use benchwright::record::*;
 
 use super::support::*;
@@ -12,7 +12,7 @@ const TERMS: Terms = Terms { minutes_per_week: 420, delivery_days: 14 };
 fn made(logbook: &Logbook, terms: Terms) -> (Schedule, Vec<String>) {
     let rules = rules();
     let answers = Answers::of(logbook, &rules, day("2026-06-01"));
-    let made = schedule(&answers, logbook, &rules, terms).unwrap();
+    let made = schedule(&answers, &Ground::of(logbook, &rules), terms).unwrap();
     let names = made.planned.iter().map(|planned| match planned.item {
         Item::Work { part, task } => {
             let part = &answers.parts[part];

@@ -8,9 +8,8 @@ use egui::{Id, Rect, Ui};
 use super::calendar::Calendar;
 use crate::assess::Answers;
 use crate::assess::reason::{machine_name, part_name};
-use crate::assess::schedule::{MachinePlan, Planned, Schedule, Terms, circle_sentence, schedule};
+use crate::assess::schedule::{Ground, MachinePlan, Planned, Schedule, Terms, circle_sentence, schedule};
 use crate::record::Logbook;
-use crate::rules::Rules;
 use crate::text;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
@@ -50,9 +49,8 @@ impl Plan {
     ///
     /// # Errors
     /// Says which pieces come after each other in a circle.
-    pub fn of(answers: Arc<Answers>, logbook: Arc<Logbook>, rules: &Rules, wanted: Wanted) -> Result<Self, String> {
-        let made =
-            schedule(&answers, &logbook, rules, wanted.terms).map_err(|circle| circle_sentence(&circle, &answers))?;
+    pub fn of(answers: Arc<Answers>, logbook: Arc<Logbook>, ground: &Ground, wanted: Wanted) -> Result<Self, String> {
+        let made = schedule(&answers, ground, wanted.terms).map_err(|circle| circle_sentence(&circle, &answers))?;
         let critical: HashSet<usize> = made.machines.iter().flat_map(|machine| &machine.critical).copied().collect();
         let mut of_machine: HashMap<_, Vec<usize>> = HashMap::new();
         for (at, planned) in made.planned.iter().enumerate() {

@@ -4,7 +4,7 @@ mod calendar;
 mod lines;
 mod machine;
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use egui::Ui;
 
@@ -12,7 +12,7 @@ use self::calendar::{Calendar, Horizon};
 use self::lines::{Line, Plan, Wanted};
 use self::machine::MachinePanel;
 use super::panel::{Beside, side_ui, sides};
-use crate::assess::schedule::{Item, Terms};
+use crate::assess::schedule::{Ground, Item, Terms};
 use crate::record::{MachineId, Word};
 use crate::text;
 use crate::window::background::Background;
@@ -38,6 +38,8 @@ pub struct Weeks {
     horizon: Horizon,
     only_longest: bool,
     plan: Background<(u64, u64, Wanted), Result<Plan, String>>,
+    /// What plans of this revision and rules go by, once the first was made.
+    ground: ((u64, u64), Arc<OnceLock<Ground>>),
     table: TableState,
     pub beside: Beside,
     /// The machine that is looked at.
@@ -53,6 +55,7 @@ impl Default for Weeks {
             horizon: Horizon::Month,
             only_longest: false,
             plan: Background::default(),
+            ground: Default::default(),
             table: TableState::default(),
             beside: Beside::default(),
             machine: None,
@@ -137,9 +140,15 @@ impl Weeks {
         let wanted = Wanted { terms, only_longest: self.only_longest };
         let (logbook, answers, rules) = (Arc::clone(view.logbook), Arc::clone(view.answers), Arc::clone(view.rules));
         let is_small = answers.totals().tasks <= AT_ONCE;
+        let of = (answers.revision, rules.version);
+        if self.ground.0 != of {
+            self.ground = (of, Arc::default());
+        }
+        let ground = Arc::clone(&self.ground.1);
         // It takes less than a look at the clock: a newer figure lets go of the one before, and needs no stop.
-        self.plan.get_newest((answers.revision, rules.version, wanted), ui.ctx(), is_small, move |_| {
-            Plan::of(answers, logbook, &rules, wanted)
+        self.plan.get_newest((of.0, of.1, wanted), ui.ctx(), is_small, move |_| {
+            let ground = ground.get_or_init(|| Ground::of(&logbook, &rules));
+            Plan::of(answers, Arc::clone(&logbook), ground, wanted)
         })
     }
 
