@@ -26,7 +26,7 @@ use super::opened::{Opened, Which, hours};
 use super::{Answer, as_json};
 use crate::assess::placement::question::Question;
 use crate::assess::placement::{
-    Ask, Asked, Goals, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
+    Ask, Asked, Goals, Lack, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
 };
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Logbook, MachineId, PartId, RoleId};
@@ -245,7 +245,7 @@ impl<'a> Told<'a> {
                     role: role(logbook, wish.machine, wish.role),
                     required: wish.required,
                     count: wish.count,
-                    say: wish.line(asked),
+                    say: wish.line(logbook, asked.rules),
                 })
                 .collect(),
             left: left
@@ -255,7 +255,7 @@ impl<'a> Told<'a> {
                     machine: machine_name(logbook, left.machine),
                     role: role(logbook, left.machine, left.role),
                     worth: left.worth,
-                    lacks: left.lacks.sentence(asked),
+                    lacks: Lack::all(&left.lacks, asked),
                 })
                 .collect(),
             moves: proposal.moves.iter().map(|one| one.sentence(logbook)).collect(),
@@ -304,13 +304,13 @@ impl<'a> Told<'a> {
             }
         };
         let wish = |wish: &crate::assess::placement::Wish| {
-            format!("{}: {}", machine_name(logbook, wish.machine), wish.line(asked))
+            format!("{}: {}", machine_name(logbook, wish.machine), wish.line(logbook, asked.rules))
         };
         section(text!("Wanted:"), proposal.wishes.iter().map(wish).collect());
         section(text!("To be moved:"), proposal.moves.iter().map(|one| one.sentence(logbook)).collect());
         let left = left.iter().map(|left| {
             let best = machine_name(logbook, left.machine);
-            format!("{}, {best}: {}", part_name(logbook, left.part), left.lacks.sentence(asked))
+            format!("{}, {best}: {}", part_name(logbook, left.part), Lack::all(&left.lacks, asked))
         });
         section(text!("Left over, each with its best use:"), left.collect());
         let outlook = proposal.outlook.iter().map(|of| {

@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use benchwright::window::desktop::NoDesktop;
 use benchwright::window::{App, Start};
 use chrono::NaiveDate;
-use egui::accesskit::{Node, NodeId, TreeUpdate};
+use egui::accesskit::{Node, NodeId, Role, TreeUpdate};
 use egui::{Event, Modifiers, MouseWheelUnit, Pos2, RawInput, Rect, TouchPhase, vec2};
 
 pub fn today() -> NaiveDate {
@@ -81,6 +81,17 @@ impl Bench {
         let is_called = |node: &Node| node.label() == Some(name) || node.labelled_by().iter().any(words);
         let found = nodes().find(|(_, node)| is_called(node) && node.bounds().is_some());
         let bounds = found.and_then(|(_, node)| node.bounds()).unwrap_or_else(|| panic!("“{name}” is not on show"));
+        self.click_at(bounds);
+    }
+
+    /// Presses the first of a role.
+    pub fn click_role(&mut self, role: Role) {
+        let nodes = self.told.iter().flat_map(|told| &told.nodes);
+        let bounds = nodes.filter(|(_, node)| node.role() == role).find_map(|(_, node)| node.bounds());
+        self.click_at(bounds.unwrap_or_else(|| panic!("no {role:?} is on show")));
+    }
+
+    fn click_at(&mut self, bounds: egui::accesskit::Rect) {
         let at = Pos2::new(bounds.x0.midpoint(bounds.x1) as f32, bounds.y0.midpoint(bounds.y1) as f32);
         let button = |pressed| Event::PointerButton {
             pos: at,

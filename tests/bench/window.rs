@@ -1,5 +1,5 @@
 //! What a frame of the window costs, without the graphics card: layout, tessellation and the accessible tree, on an
-//! invented logbook of 10,000 parts, while revisions land.
+//! invented logbook of 10,000 parts and 40 machines, while revisions land.
 #![allow(clippy::unwrap_used)]
 
 mod hand;
@@ -8,9 +8,11 @@ use std::time::{Duration, Instant};
 
 use benchwright::record::{Change, Kind};
 use benchwright::store::invent;
+use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use benchwright::window::part_index::words_of;
-use egui::{Event, Key, Modifiers};
+use egui::accesskit::Role;
+use egui::{Event, Key, Modifiers, vec2};
 use hand::{Bench, report, scroll, today};
 
 const PARTS: u32 = 10_000;
@@ -66,6 +68,33 @@ fn search(bench: &Bench) {
     report("free text over all parts", &mut took);
 }
 
+/// The wheel over the middle, now down, now along, and back again.
+fn roam(number: usize) -> Vec<Event> {
+    let sign = if (number / 100).is_multiple_of(2) { -180.0 } else { 180.0 };
+    let delta = if (number / 50).is_multiple_of(2) { vec2(0.0, sign) } else { vec2(sign, 0.0) };
+    let mut events = scroll(number);
+    for event in &mut events {
+        if let Event::MouseWheel { delta: own, .. } = event {
+            *own = delta;
+        }
+    }
+    events
+}
+
+/// Placement while it looks for its first proposal, and with one on show: all lanes of all machines, a part chosen.
+fn placement(bench: &mut Bench) {
+    bench.press(Command::Go(Page::Placement).shortcut().unwrap());
+    frames(bench, "Placement, weighing", scroll);
+    let began = Instant::now();
+    bench.until(|bench| ["Proven best", "Best found so far"].iter().any(|begins| bench.named(begins).is_some()));
+    let machines = bench.app.session().unwrap().logbook.machines.len();
+    println!("  a proposal for {machines} machines after {:.1} s without an edit", began.elapsed().as_secs_f64());
+    bench.click("Settled roles too");
+    frames(bench, "Placement, all lanes, down and along", roam);
+    bench.click_role(Role::ListBoxOption);
+    frames(bench, "Placement, a part chosen", roam);
+}
+
 fn main() {
     let folder = tempfile::tempdir().unwrap();
     let logbook = folder.path().join("bench.logbook");
@@ -77,16 +106,17 @@ fn main() {
             search(&bench);
         }
         frames(&mut bench, "Shelf, scrolling", scroll);
-        bench.press(benchwright::window::command::Command::SearchShelf.shortcut().unwrap());
+        bench.press(Command::SearchShelf.shortcut().unwrap());
         frames(&mut bench, "Shelf, typing", typing);
-        for page in [Page::Intake, Page::Bench, Page::Machines, Page::Placement] {
-            bench.press(benchwright::window::command::Command::Go(page).shortcut().unwrap());
+        for page in [Page::Intake, Page::Bench, Page::Machines] {
+            bench.press(Command::Go(page).shortcut().unwrap());
             assert_eq!(bench.app.page(), page);
             frames(&mut bench, page.label(), scroll);
         }
+        placement(&mut bench);
         let part = bench.app.session().unwrap().logbook.parts.iter().find(|file| file.part.kind == Kind::Mainboard);
         let part = part.unwrap().part.id;
-        bench.app.carry_out(benchwright::window::command::Command::Go(Page::Part(part)), &bench.ctx.clone(), None);
+        bench.app.carry_out(Command::Go(Page::Part(part)), &bench.ctx.clone(), None);
         frames(&mut bench, "Part sheet", scroll);
     }
 }

@@ -61,6 +61,26 @@ fn supplies_tell_what_is_reserved_and_what_to_buy_for_what() {
     assert!(words.contains("1 reserved for Second half of 0071") && words.contains("To buy:"), "{words}");
 }
 
+/// The schoolroom's board wants the AT board plugs, its floppy drive a cable and the small plug (the sample's own
+/// designs), and its window is 1990 to 1992.
+#[test]
+fn a_role_that_no_part_fills_says_exactly_what_would_plug_in() {
+    let (_folder, logbook) = sample();
+    let answer = json(&["supplies", &logbook]);
+    let lacks = |one: &&Value| one["for"][0] == "The schoolroom, 1991 lacks it";
+    let lines: Vec<&str> =
+        list(&answer, "to_buy").iter().filter(lacks).map(|one| one["what"].as_str().unwrap()).collect();
+    let line = |begins: &str| *lines.iter().find(|line| line.starts_with(begins)).unwrap();
+    let supply = line("Power supply, ");
+    for ground in ["giving AT board plugs P8 and P9", "small 4-pin (3.5-inch floppy)", "made 1990-01 to 1992-12"] {
+        assert!(supply.contains(ground), "{supply}");
+    }
+    assert_eq!(line("Keyboard"), "Keyboard, for Keyboard, AT protocol, 5-pin DIN, made 1990-01 to 1992-12");
+    assert!(line("Multi-I/O card").contains("for ISA, 16-bit, giving Floppy, 34-pin"), "{lines:?}");
+    let csv = text(&["supplies", &logbook, "--csv", "to-buy"]);
+    assert!(csv.contains(supply), "the shop reads the same: {csv}");
+}
+
 #[test]
 fn the_stock_goes_out_as_csv_and_comes_back_the_same() {
     let (folder, logbook) = sample();

@@ -20,6 +20,8 @@ mod machines;
 mod marking;
 mod part_sheet;
 mod placement;
+mod placement_seen;
+mod placement_tried;
 mod proving;
 #[allow(dead_code)]
 #[path = "../console/photos/quarters.rs"]

@@ -13,7 +13,7 @@ use crate::records::{self, when};
 const SIZE: [f32; 2] = [1280.0, 1000.0];
 
 /// Two boards of other years for one machine, and a role that nothing on the shelf fills.
-fn two_boards() -> Change {
+pub fn two_boards() -> Change {
     let mut change = Change::new("Two boards");
     let machine =
         Machine { window_from: when("1994"), window_to: when("1996"), priority: 1, ..records::machine("Reading room") };
@@ -33,36 +33,37 @@ fn two_boards() -> Change {
     change
 }
 
-fn on_placement(change: Change) -> Hand {
+pub fn on_placement(change: Change) -> Hand {
     let mut hand = Hand::on(change, SIZE);
     hand.give(Command::Go(Page::Placement));
     hand
 }
 
-fn says(hand: &Hand, words: &str) -> bool {
+pub fn says(hand: &Hand, words: &str) -> bool {
     hand.window.query_all_by_label_contains(words).next().is_some()
 }
 
-fn until(hand: &mut Hand, words: &str) {
+pub fn until(hand: &mut Hand, words: &str) {
     hand.until(words, |hand| says(hand, words));
 }
 
-fn slip(hand: &Hand, begins: &str) -> Option<String> {
+pub fn slip(hand: &Hand, begins: &str) -> Option<String> {
     let slips = hand.window.query_all_by_role(Role::ListBoxOption);
     let mut names = slips.filter_map(|slip| slip.accesskit_node().label());
     names.find(|name| name.starts_with(begins))
 }
 
-fn choose(hand: &mut Hand, begins: &str) {
+pub fn choose(hand: &mut Hand, begins: &str) {
     let name = slip(hand, begins).unwrap();
     hand.window.get_by_role_and_label(Role::ListBoxOption, &name).click();
     hand.window.run();
 }
 
-fn plans(hand: &Hand) -> Vec<String> {
+pub fn plans(hand: &Hand) -> Vec<String> {
     let logbook = &hand.window.state().session().unwrap().logbook;
     let plans = logbook.machines.iter().flat_map(|file| &file.placements);
-    plans.map(|plan| logbook.part(plan.part).unwrap().part.tag.clone()).collect()
+    let tag = |part: PartId| logbook.part(part).unwrap().part.tag.clone();
+    plans.map(|plan| format!("{}{}", tag(plan.part), if plan.pinned { " pinned" } else { "" })).collect()
 }
 
 #[test]
@@ -104,17 +105,35 @@ fn the_other_board_put_in_by_key_tells_its_cost_and_is_planned_and_undone_in_one
     assert_eq!(slip(&hand, "0017").unwrap(), "0017 Nordkamp NB-4, left over");
     assert_eq!(plans(&hand), [""; 0], "nothing is written by trying");
 
+    hand.press("Put the part away");
+    assert!(says(&hand, "Plan 0018 (Nordkamp V90) for Reading room: Mainboard. It is pinned there."));
     hand.keys(&Command::Place(PlaceAct::Plan));
     hand.settle();
-    assert_eq!(plans(&hand), ["0018"]);
+    assert_eq!(plans(&hand), ["0018 pinned"]);
     until(&mut hand, "nothing to move");
+    // From now on it is the logbook that keeps it there: nothing is tried any more.
+    assert!(!says(&hand, "Pinned 0018") && !says(&hand, "Take the pin off 0018"));
+    assert_eq!(slip(&hand, "0018").unwrap(), "0018 Nordkamp V90, proposed for Reading room: Mainboard (pinned)");
     hand.give(Command::Undo);
     hand.settle();
     assert_eq!(plans(&hand), [""; 0]);
-
-    hand.keys(&Command::Place(PlaceAct::PinsOff));
     hand.until("the first proposal", |hand| slip(hand, "0017").is_some_and(|name| name.contains("proposed for")));
-    assert!(!says(&hand, "Pinned 0018"));
+}
+
+#[test]
+fn a_pin_that_was_planned_is_taken_off_where_it_is_told_and_the_best_is_proposed_again() {
+    let mut hand = on_placement(two_boards());
+    until(&mut hand, "Proven best");
+    drag(&mut hand, "0018", "0017");
+    until(&mut hand, "points in all.");
+    hand.keys(&Command::Place(PlaceAct::Plan));
+    hand.settle();
+    hand.until("the pinned plan", |hand| slip(hand, "0018").is_some_and(|name| name.ends_with("(pinned)")));
+    choose(&mut hand, "0018");
+    hand.press("Pin 0018 no longer");
+    hand.settle();
+    assert_eq!(plans(&hand), ["0018"]);
+    hand.until("the best board", |hand| slip(hand, "0017").is_some_and(|name| name.contains("proposed for")));
 }
 
 /// What is fitted elsewhere can be planned, and is then left for the bench: planning again would write nothing.
@@ -124,7 +143,8 @@ fn a_part_fitted_in_another_machine_is_planned_once_and_then_left_for_the_bench(
     let cellar =
         Machine { window_from: when("1975"), window_to: when("1976"), priority: 9, ..records::machine("Cellar") };
     let role = records::role(cellar.id, Kind::Mainboard);
-    let board = part("0019", Kind::Mainboard, "");
+    // As good as 0017 but for being original.
+    let board = Part { originality: Originality::Original, ..part("0019", Kind::Mainboard, "") };
     let design = Design {
         introduced: when("1995"),
         discontinued: when("1995"),
@@ -143,14 +163,13 @@ fn a_part_fitted_in_another_machine_is_planned_once_and_then_left_for_the_bench(
     assert!(hand.window.get_by_role_and_label(Role::Button, PlaceAct::Plan.label()).accesskit_node().is_disabled());
 }
 
-#[test]
-fn a_slip_dragged_to_a_machine_is_pinned_there() {
-    let mut hand = on_placement(two_boards());
-    until(&mut hand, "Proven best");
-    let name = slip(&hand, "0018").unwrap();
-    let from = hand.window.get_by_role_and_label(Role::ListBoxOption, &name).rect().center();
-    let name = slip(&hand, "0017").unwrap();
-    let to = hand.window.get_by_role_and_label(Role::ListBoxOption, &name).rect().center();
+/// Drags one slip onto another.
+pub fn drag(hand: &mut Hand, from: &str, to: &str) {
+    let middle = |begins: &str| {
+        let name = slip(hand, begins).unwrap();
+        hand.window.get_by_role_and_label(Role::ListBoxOption, &name).rect().center()
+    };
+    let (from, to) = (middle(from), middle(to));
     hand.window.hover_at(from);
     hand.window.step();
     hand.window.drag_at(from);
@@ -161,6 +180,13 @@ fn a_slip_dragged_to_a_machine_is_pinned_there() {
     hand.window.drop_at(to);
     hand.window.step();
     hand.window.run();
+}
+
+#[test]
+fn a_slip_dragged_to_a_machine_is_pinned_there() {
+    let mut hand = on_placement(two_boards());
+    until(&mut hand, "Proven best");
+    drag(&mut hand, "0018", "0017");
     until(&mut hand, "Pinned 0018 (Nordkamp V90) to Reading room.");
     until(&mut hand, "points in all.");
     hand.press("Take the pin off 0018");

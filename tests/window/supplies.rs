@@ -59,6 +59,36 @@ fn what_runs_low_is_on_the_list_and_comes_into_stock_with_one_press() {
     assert_eq!(solder(&hand), 40.0);
 }
 
+/// A board that is planned says what its processor must plug into; without it nobody knows.
+#[test]
+fn what_a_machine_lacks_is_told_by_the_parts_that_are_in_it() {
+    let mut change = Change::new("A machine with a board");
+    let machine = Machine {
+        window_from: records::when("1995"),
+        window_to: records::when("1997"),
+        ..records::machine("Reading room")
+    };
+    let design = records::design(Kind::Mainboard, "Veltrane", "B5");
+    let board = Part { design: Some(design.id), ..part("0042", Kind::Mainboard, "") };
+    change.put(records::connector(design.id, Side::Offers, "socket-7", 1));
+    change.put(records::role(machine.id, Kind::Processor));
+    let role = records::role(machine.id, Kind::Mainboard);
+    let id = machine.id;
+    let plan = records::placement(id, role.id, board.id, moment("2026-03-01"));
+    change.put(design).put(board).put(role).put(machine).put(plan);
+    let mut hand = hand(change);
+    let socket = "Processor, for Socket 7, made 1995-01 to 1997-12, 1 piece, Reading room lacks it, row 1 of 1";
+    assert_eq!(hand.rows(), [socket]);
+    hand.give(Command::Go(Page::Machine(id)));
+    hand.press("Plan 0042 no longer");
+    hand.settle();
+    hand.give(Command::Go(Page::Supplies));
+    let rows = hand.rows();
+    let has = |begins: &str| rows.iter().any(|row| row.starts_with(begins));
+    assert!(has("Processor, made 1995-01 to 1997-12, 1 piece, Reading room lacks it"), "{rows:#?}");
+    assert!(has("Mainboard, made 1995-01 to 1997-12, 1 piece, Reading room lacks it"), "{rows:#?}");
+}
+
 #[test]
 fn stock_below_nothing_is_refused_where_it_is_typed() {
     let mut hand = hand(stocked());

@@ -56,7 +56,7 @@ fn is_loose(kind: Kind) -> bool {
 }
 
 /// Whether a part of a kind may offer connectors of a family; common practice, no source.
-fn may_offer(kind: Kind, family: Option<Family>) -> bool {
+pub(in crate::assess) fn may_offer(kind: Kind, family: Option<Family>) -> bool {
     use Kind::{
         Cable, Case, ControllerCard, FlashAdapter, Mainboard, MultiIoCard, PowerSupply, ProcessorAdapter, Retention,
         Riser, SoundCard, VideoCard,

@@ -22,6 +22,7 @@ mod voltage;
 
 pub use because::{Because, Constraint, Verdict};
 pub use build::{Asked, Build, Tally};
+pub(in crate::assess) use connectors::may_offer;
 pub use connectors::{Link, Plugged};
 pub use model::{Model, Models, Piece, Port, Volts};
 pub use power::{draws, watts};

@@ -7,7 +7,7 @@ use super::pins::{Contradiction, Pin, pins};
 use super::question::{Choice, Machine, OpenNeed, Question, Seat, Spare};
 use super::rails;
 use super::rank::Ranks;
-use crate::assess::fit::{Models, Piece};
+use crate::assess::fit::{Models, Piece, may_offer};
 use crate::assess::making::{self, TrueTo};
 use crate::assess::{Answers, PartAnswers, PartState};
 use crate::record::{Hold, Kind, Logbook, MachineFile, MachineId, Originality, PartId, Role, RoleId, Side};
@@ -250,8 +250,9 @@ impl Asked<'_> {
     }
 
     /// Which connector takes which, and which needs may stay open in which machine. What a role of the machine could
-    /// give may stay open while that role is empty; what no role gives, but brackets, cables or adapters do, may stay
-    /// open until one is found; what nothing known gives must not.
+    /// give may stay open while that role is empty: as the logbook's designs say, and where none of them gives it, as
+    /// is usual for a kind. What no role gives, but brackets, cables or adapters do, may stay open until one is found;
+    /// what nothing gives must not.
     fn connectors(&mut self, numbers: BTreeMap<String, usize>) {
         let mut names = vec![String::new(); numbers.len()];
         for (name, at) in numbers {
@@ -282,7 +283,13 @@ impl Asked<'_> {
                 file.roles.iter().find(|known| Some(known.id) == role).map(|role| role.kind)
             };
             let open = (0..names.len()).filter(|need| needed[*need]).map(|need| {
-                let gives = |seat: &usize| kind_of(*seat).is_some_and(|kind| givers[need].contains(&kind));
+                let family = table.get(&names[need]).map(|row| row.family);
+                let gives = |seat: &usize| {
+                    kind_of(*seat).is_some_and(|kind| match &givers[need][..] {
+                        [] => family.is_some() && may_offer(kind, family),
+                        known => known.contains(&kind),
+                    })
+                };
                 let giving: Vec<usize> = seats().map(|(at, _)| at).filter(gives).collect();
                 let may_come = giving.is_empty() && givers[need].iter().any(|kind| stands_between(*kind));
                 OpenNeed { need, seats: if may_come { between.clone() } else { giving } }

@@ -8,6 +8,7 @@
 pub mod ask;
 mod cut;
 pub mod goals;
+mod left;
 mod misfits;
 mod model;
 mod moves;
@@ -20,13 +21,16 @@ mod said;
 mod short;
 pub mod solve;
 mod verify;
+mod wanted;
 pub mod what_if;
 mod wishes;
 
 pub use ask::{Ask, Asked, ask};
 pub use goals::{Goals, Term};
+pub use left::{Lack, Left, lacks_in, left_of, left_over};
 pub use moves::{Move, change};
 pub use pins::Contradiction;
-pub use propose::{Lack, Left, NextBest, Outlook, Proposal, SHORT, Seated, left_of, left_over, next_best, propose};
-pub use what_if::what_if;
+pub use propose::{NextBest, Outlook, Proposal, SHORT, Seated, next_best, propose};
+pub use wanted::Wanted;
+pub use what_if::{instead, what_if};
 pub use wishes::Wish;

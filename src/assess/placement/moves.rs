@@ -4,7 +4,7 @@ use uuid::Uuid;
 
 use super::propose::{Proposal, Seated};
 use crate::assess::reason::{machine_name, part_name, role_name};
-use crate::record::{Change, Id, Logbook, MachineId, Moment, PartId, Placement, RoleId};
+use crate::record::{Change, Id, Logbook, MachineId, Moment, PartId, Placement, Role, RoleId};
 use crate::text;
 
 /// A machine, and the role in it.
@@ -23,23 +23,17 @@ pub enum Move {
     Drop { part: PartId, from: Where },
     /// Fitted, and no longer wanted there.
     TakeOut { part: PartId, from: Where },
+    /// There already, and from now on to be kept there.
+    Pin { part: PartId, to: Where },
 }
 
 impl Move {
     /// Whether there is nothing to be planned for it: what is left of it is done at the bench.
     pub fn is_for_bench(&self, logbook: &Logbook) -> bool {
-        let has_plan = |part: PartId, (machine, role): Where| {
-            let file = logbook.machine(machine);
-            role.is_none_or(|role| {
-                file.is_some_and(|file| file.placements.iter().any(|plan| plan.part == part && plan.role == role))
-            })
-        };
         match *self {
             Self::TakeOut { .. } => true,
-            // What stands between others has no role to be planned for.
-            Self::Plan { to, .. } => to.1.is_none(),
-            Self::Refit { part, to, .. } => has_plan(part, to),
-            Self::Replan { .. } | Self::Drop { .. } => false,
+            Self::Refit { part, to, .. } => plan_of(logbook, part, to).is_some(),
+            Self::Plan { .. } | Self::Replan { .. } | Self::Drop { .. } | Self::Pin { .. } => false,
         }
     }
 
@@ -49,7 +43,7 @@ impl Move {
             let name = machine_name(logbook, *machine);
             match role {
                 Some(role) => text!("{machine}: {role}", machine = name, role = role_name(logbook, *machine, *role)),
-                None => name,
+                None => text!("{machine}, between other parts", machine = name),
             }
         };
         let part = |part: &PartId| part_name(logbook, *part);
@@ -70,30 +64,51 @@ impl Move {
                 text!("{part} is no longer planned for {from}.", part = part(of), from = seat(from))
             }
             Self::TakeOut { part: of, from } => text!("Take {part} out of {from}.", part = part(of), from = seat(from)),
+            Self::Pin { part: of, to } => {
+                text!("Keep {part} in {to}: it is pinned there.", part = part(of), to = seat(to))
+            }
         }
     }
 }
 
-/// What is to be moved so that a logbook becomes as proposed.
-pub(super) fn moves(logbook: &Logbook, placed: &[Seated]) -> Vec<Move> {
+/// The plan of a part for a seat; what stands between others may be planned for any role of the machine.
+fn plan_of(logbook: &Logbook, part: PartId, (machine, role): Where) -> Option<&Placement> {
+    let mut plans = logbook.machine(machine)?.placements.iter().filter(|plan| plan.part == part);
+    plans.find(|plan| role.is_none_or(|role| plan.role == role))
+}
+
+/// Whether a part is fitted in a seat.
+fn is_fitted(logbook: &Logbook, part: PartId, (machine, role): Where) -> bool {
+    let fitted = logbook.fitted_in(part);
+    fitted.is_some_and(|(file, fitting)| {
+        file.machine.id == machine && (role.is_none() || fitting.role.is_none() || fitting.role == role)
+    })
+}
+
+/// What is to be moved so that a logbook becomes as proposed. `pins` are those that were asked for.
+pub(super) fn moves(logbook: &Logbook, placed: &[Seated], pins: &[(PartId, MachineId)]) -> Vec<Move> {
     let mut moves = Vec::new();
     let fitted = |part: PartId| logbook.fitted_in(part).map(|(file, fitting)| (file.machine.id, fitting.role));
-    let planned = |part: PartId| -> Vec<Where> {
-        let all = logbook.machines.iter().flat_map(|file| &file.placements);
-        all.filter(|plan| plan.part == part).map(|plan| (plan.machine, Some(plan.role))).collect()
+    let planned = |part: PartId| {
+        let mut all = logbook.machines.iter().flat_map(|file| &file.placements);
+        all.find(|plan| plan.part == part).map(|plan| (plan.machine, Some(plan.role)))
     };
     for seated in placed {
         let (part, to) = (seated.part, (seated.machine, seated.role));
-        let plans = planned(part);
-        match fitted(part) {
-            Some((machine, role)) if machine == to.0 && (role.is_none() || role == to.1) => {}
-            Some(from) => moves.push(Move::Refit { part, from, to }),
-            None if plans.contains(&to) => {}
-            None => match plans.first() {
-                Some(from) => moves.push(Move::Replan { part, from: *from, to }),
-                None => moves.push(Move::Plan { part, to }),
-            },
+        let plan = plan_of(logbook, part, to);
+        let is_there = is_fitted(logbook, part, to) || (plan.is_some() && fitted(part).is_none());
+        if is_there {
+            let is_kept = plan.is_some_and(|plan| plan.pinned);
+            if pins.contains(&(part, to.0)) && !is_kept {
+                moves.push(Move::Pin { part, to });
+            }
+            continue;
         }
+        moves.push(match (fitted(part), planned(part)) {
+            (Some(from), _) => Move::Refit { part, from, to },
+            (None, Some(from)) => Move::Replan { part, from, to },
+            (None, None) => Move::Plan { part, to },
+        });
     }
     let is_placed = |part: PartId| placed.iter().any(|seated| seated.part == part);
     for file in &logbook.machines {
@@ -121,20 +136,22 @@ fn is_asked(logbook: &Logbook, plan: &Placement) -> bool {
     free && !plan.pinned
 }
 
-/// The change that carries a proposal out, as plans: what is fitted stays fitted until somebody takes it out, and pinned
-/// plans stay pinned. Nothing to be written for a proposal that changes nothing.
-pub fn change(proposal: &Proposal, logbook: &Logbook, at: Moment, ids: &mut dyn FnMut() -> Uuid) -> Change {
+/// The change that carries a proposal out, as plans: what is fitted stays fitted until somebody takes it out, pinned
+/// plans stay pinned, and what was pinned to ask (`pins`) is pinned from then on. What stands between others, an
+/// adapter, is planned for an optional role of its own. Nothing to be written for a proposal that changes nothing.
+pub fn change(
+    proposal: &Proposal,
+    logbook: &Logbook,
+    pins: &[(PartId, MachineId)],
+    at: Moment,
+    ids: &mut dyn FnMut() -> Uuid,
+) -> Change {
     let mut change = Change::new(text!("Plan as proposed"));
-    let is_fitted_there = |seated: &Seated| {
-        let fitted = logbook.fitted_in(seated.part);
-        fitted.is_some_and(|(file, fitting)| {
-            file.machine.id == seated.machine && fitting.role.is_none_or(|role| Some(role) == seated.role)
-        })
-    };
     for file in &logbook.machines {
         for plan in file.placements.iter().filter(|plan| is_asked(logbook, plan)) {
             let kept = |seated: &Seated| {
-                seated.part == plan.part && seated.machine == plan.machine && seated.role == Some(plan.role)
+                let to = (seated.machine, seated.role);
+                plan_of(logbook, seated.part, to).is_some_and(|known| known.id == plan.id)
             };
             if !proposal.placed.iter().any(kept) {
                 change.remove(plan.id);
@@ -142,19 +159,24 @@ pub fn change(proposal: &Proposal, logbook: &Logbook, at: Moment, ids: &mut dyn 
         }
     }
     for seated in &proposal.placed {
-        let Some(role) = seated.role else { continue };
-        let file = logbook.machine(seated.machine);
-        let known =
-            file.is_some_and(|file| file.placements.iter().any(|plan| plan.part == seated.part && plan.role == role));
-        if known || is_fitted_there(seated) {
+        let to = (seated.machine, seated.role);
+        let is_tried = pins.contains(&(seated.part, seated.machine));
+        if let Some(plan) = plan_of(logbook, seated.part, to) {
+            if is_tried && !plan.pinned {
+                change.put(Placement { pinned: true, ..plan.clone() });
+            }
             continue;
         }
+        if is_fitted(logbook, seated.part, to) && !is_tried {
+            continue;
+        }
+        let Some(role) = seated.role.or_else(|| own_role(logbook, seated, &mut change, ids)) else { continue };
         change.put(Placement {
             id: Id::from_uuid(ids()),
             machine: seated.machine,
             role,
             part: seated.part,
-            pinned: false,
+            pinned: is_tried,
             planned: at,
             reason: why_in_short(seated),
         });
@@ -162,10 +184,30 @@ pub fn change(proposal: &Proposal, logbook: &Logbook, at: Moment, ids: &mut dyn 
     change
 }
 
+/// A new role for what stands between others, which may stay empty.
+fn own_role(logbook: &Logbook, seated: &Seated, change: &mut Change, ids: &mut dyn FnMut() -> Uuid) -> Option<RoleId> {
+    let kind = logbook.part(seated.part)?.part.kind;
+    let role = Role {
+        id: Id::from_uuid(ids()),
+        machine: seated.machine,
+        kind,
+        name: String::new(),
+        required: false,
+        count: 1,
+        note: text!("Added with a proposal").to_owned(),
+    };
+    let id = role.id;
+    change.put(role);
+    Some(id)
+}
+
 /// The grounds that count most, for the plan's own reason.
 fn why_in_short(seated: &Seated) -> String {
     let mut why = seated.why.clone();
     why.sort_by_key(|(_, worth)| -worth);
     let said: Vec<String> = why.iter().filter(|(_, worth)| *worth > 0).take(3).map(|(term, _)| term.said()).collect();
+    if said.is_empty() {
+        return text!("Proposed").to_owned();
+    }
     text!("Proposed: {why}", why = said.join(", "))
 }

@@ -8,7 +8,7 @@ use super::misfits::{misfits, reasons};
 use super::moves::{Move, moves};
 use super::question::{Barred, Question};
 use super::solve::{Answer, TimeLeft, solve};
-use super::verify::{Placed, look};
+use super::verify::Placed;
 use super::wishes::{Wish, wishes};
 use crate::assess::fit::Because;
 use crate::assess::outstanding::Totals;
@@ -101,7 +101,7 @@ fn of_answer(asked: &Asked, answer: Answer) -> Proposal {
         worth: answer.worth,
         bound: answer.bound,
         wishes: wishes(asked, &answer),
-        moves: moves(asked.logbook, &placed),
+        moves: moves(asked.logbook, &placed, &asked.ask.pins),
         outlook: outlook(asked, &answer),
         placed,
         answer,
@@ -183,96 +183,6 @@ pub(super) fn with_misfits(asked: &Asked, answer: &Answer) -> Question {
     let new = answer.misfits.barred.iter().filter(|barred| !asked.question.barred.contains(barred));
     question.barred.extend(new.cloned().collect::<Vec<Barred>>());
     question
-}
-
-/// Why a spare is left over.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Left {
-    pub part: PartId,
-    /// Where it would be worth most.
-    pub machine: MachineId,
-    pub role: Option<RoleId>,
-    pub worth: i64,
-    pub lacks: Lack,
-}
-
-/// What a spare that is left over lacks at its best use.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Lack {
-    /// Another is there that is worth so much more.
-    Better { part: PartId, more: i64 },
-    /// These connectors, needed and offered by none there, or held by others: (connector, how many).
-    Connectors(Vec<(String, u32)>),
-    /// It does not go together with the parts there.
-    Fit(Because),
-    /// Amperes: the supply there gives no more.
-    Amperes,
-    /// It costs more than it brings, as it stands.
-    Worth,
-}
-
-/// For each spare that is left over its best use, and what it lacks there: the most worth first.
-pub fn left_over(asked: &Asked, proposal: &Proposal) -> Vec<Left> {
-    let spares = 0..asked.question.spares.len();
-    let mut left: Vec<Left> = spares.filter_map(|spare| left_of(asked, proposal, spare)).collect();
-    left.sort_by_key(|left| -left.worth);
-    left
-}
-
-/// The best use of one spare, and what it lacks there; `None` for one that is placed.
-pub fn left_of(asked: &Asked, proposal: &Proposal, spare: usize) -> Option<Left> {
-    if proposal.answer.taken[spare].is_some() {
-        return None;
-    }
-    let options = asked.question.spares[spare].options.iter().enumerate();
-    let (option, choice) = options.max_by_key(|(_, choice)| choice.worth)?;
-    let (machine, role) = asked.seats[choice.seat];
-    let lacks = lack(asked, &proposal.answer, (spare, option));
-    Some(Left { part: asked.parts[spare], machine, role, worth: choice.worth, lacks })
-}
-
-fn lack(asked: &Asked, answer: &Answer, placed: Placed) -> Lack {
-    let question = &asked.question;
-    let choice = question.spares[placed.0].options[placed.1];
-    let machine = question.machine_of(choice.seat);
-    let mut here = in_machine(question, answer, machine);
-    let worth = |(spare, option): &Placed| question.spares[*spare].options[*option].worth;
-    let in_seat: Vec<Placed> = here
-        .iter()
-        .filter(|(spare, option)| question.spares[*spare].options[*option].seat == choice.seat)
-        .copied()
-        .collect();
-    // It takes the place of the one worth least where the seat is full.
-    let rival = in_seat.iter().min_by_key(|placed| worth(placed)).copied();
-    let rival = rival.filter(|_| in_seat.len() >= question.seats[choice.seat].count as usize);
-    here.retain(|known| Some(*known) != rival);
-    let open_before: Vec<(usize, u32)> = look(question, machine, &here).open;
-    here.push(placed);
-    let looked = look(question, machine, &here);
-    let before = |need: usize| open_before.iter().find(|(known, _)| *known == need).map_or(0, |(_, count)| *count);
-    let own = |need: &usize| question.spares[placed.0].needs.iter().any(|(known, _)| known == need);
-    let unmet: Vec<(String, u32)> = looked
-        .open
-        .iter()
-        .filter(|(need, count)| own(need) && *count > before(*need))
-        .map(|(need, count)| (question.connectors[*need].clone(), count - before(*need)))
-        .collect();
-    let spares: Vec<usize> = here.iter().map(|(spare, _)| *spare).collect();
-    let part = asked.parts[placed.0];
-    if !unmet.is_empty() && !looked.faults.is_empty() {
-        return Lack::Connectors(unmet);
-    }
-    if let Some(because) = reasons(asked, &spares).into_iter().find(|because| because.names(part)) {
-        return Lack::Fit(because);
-    }
-    match rival {
-        Some(rival) if worth(&rival) >= choice.worth => {
-            Lack::Better { part: asked.parts[rival.0], more: worth(&rival) - choice.worth }
-        }
-        _ if !unmet.is_empty() => Lack::Connectors(unmet),
-        _ if !looked.faults.is_empty() => Lack::Amperes,
-        _ => Lack::Worth,
-    }
 }
 
 /// As long as this is looked for further answers to one question of a window or console.

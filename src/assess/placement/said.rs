@@ -1,7 +1,8 @@
 //! What is next best, and what a spare lacks, in words.
 
 use super::ask::Asked;
-use super::propose::{Lack, NextBest};
+use super::left::Lack;
+use super::propose::NextBest;
 use crate::assess::reason::part_name;
 use crate::record::Logbook;
 use crate::text;
@@ -19,7 +20,7 @@ impl NextBest {
 }
 
 impl Lack {
-    /// In a sentence.
+    /// As a clause.
     pub fn sentence(&self, asked: &Asked) -> String {
         match self {
             Self::Better { part, more: 0 } => {
@@ -33,9 +34,19 @@ impl Lack {
                 let lacks: Vec<String> = lacks.iter().map(label).collect();
                 text!("nothing free there gives {lacks}", lacks = lacks.join(", "))
             }
-            Self::Fit(because) => because.sentence(asked.logbook, asked.rules),
+            Self::Fit(because) => {
+                let whole = because.sentence(asked.logbook, asked.rules);
+                whole.strip_suffix('.').map(str::to_owned).unwrap_or(whole)
+            }
             Self::Amperes => text!("the parts there would ask too much of the supply, or of each other").to_owned(),
+            Self::Dates(true_to) => text!("dates: {said}", said = true_to.said()),
             Self::Worth => text!("it costs more than it brings").to_owned(),
         }
+    }
+
+    /// All of them, one after the other.
+    pub fn all(lacks: &[Self], asked: &Asked) -> String {
+        let lacks: Vec<String> = lacks.iter().map(|lack| lack.sentence(asked)).collect();
+        lacks.join("; ")
     }
 }

@@ -16,7 +16,32 @@ pub fn what_if<'a>(
     machine: MachineId,
     patience: TimeLeft,
 ) -> Result<(Asked<'a>, Proposal), Contradiction> {
-    let mut with: Ask = asked.ask.clone();
+    with(asked, asked.ask.clone(), part, machine, patience)
+}
+
+/// The best proposal in which a rival takes a machine's place of another part, which goes elsewhere or nowhere.
+///
+/// # Errors
+/// The rival cannot go there, or a pin says otherwise.
+pub fn instead<'a>(
+    asked: &Asked<'a>,
+    rival: PartId,
+    (part, machine): (PartId, MachineId),
+    patience: TimeLeft,
+) -> Result<(Asked<'a>, Proposal), Contradiction> {
+    let mut ask = asked.ask.clone();
+    ask.pins.retain(|pin| *pin != (part, machine));
+    ask.left_out.push((part, Some(machine)));
+    with(asked, ask, rival, machine, patience)
+}
+
+fn with<'a>(
+    asked: &Asked<'a>,
+    mut with: Ask,
+    part: PartId,
+    machine: MachineId,
+    patience: TimeLeft,
+) -> Result<(Asked<'a>, Proposal), Contradiction> {
     with.pins.retain(|(known, _)| *known != part);
     with.left_out.retain(|(known, _)| *known != part);
     with.pins.push((part, machine));

@@ -1,13 +1,13 @@
 //! What is missing from the shelf, as lines to look for at the next fair: for each empty place, and each open connector.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use super::ask::Asked;
 use super::propose::in_machine;
 use super::solve::Answer;
-use crate::assess::making;
+use super::wanted::Wanted;
+use crate::assess::fit::Piece;
 use crate::assess::reason::{part_name, role_name};
-use crate::record::{Figure, Kind, MachineId, PartId, RoleId, Side, Word as _};
+use crate::record::{Kind, Logbook, MachineId, PartId, RoleId, Word as _};
+use crate::rules::{Connectors, Rules};
 use crate::text;
 use crate::trade::Span;
 
@@ -26,6 +26,8 @@ pub struct Wish {
     pub must_offer: Vec<(String, u32)>,
     /// Core voltages that the board there gives, in volts: from, to.
     pub core_v: Option<(f64, f64)>,
+    /// Bus clocks that the board there can be set to, in MHz, slowest first.
+    pub bus_mhz: Vec<f64>,
     /// When it should have been made.
     pub window: Option<Span>,
     /// The part that waits for an open connector.
@@ -33,28 +35,33 @@ pub struct Wish {
 }
 
 impl Wish {
-    /// As one line.
-    pub fn line(&self, asked: &Asked) -> String {
-        let what = match (self.role, self.kind) {
-            (Some(role), _) => role_name(asked.logbook, self.machine, role),
+    /// As one line, with how many are wanted.
+    pub fn line(&self, logbook: &Logbook, rules: &Rules) -> String {
+        let what = self.what(logbook, rules);
+        if self.count > 1 { text!("{count} × {what}", count = self.count, what = what) } else { what }
+    }
+
+    /// One of what is wanted: what it is, what it plugs into or gives, its voltage and clock, its dates.
+    pub fn what(&self, logbook: &Logbook, rules: &Rules) -> String {
+        let mut line = match (self.role, self.kind) {
+            (Some(role), _) => role_name(logbook, self.machine, role),
             (None, Some(kind)) => kind.label().to_owned(),
             (None, None) => text!("Something").to_owned(),
         };
-        let mut line = if self.count > 1 { text!("{count} × {what}", count = self.count, what = what) } else { what };
-        let label = |id: &String| asked.rules.connectors.label(id).to_owned();
+        let table = &rules.connectors;
         if !self.plugs_into.is_empty() {
-            let plugs: Vec<String> = self.plugs_into.iter().map(label).collect();
-            line += &text!(", for {plugs}", plugs = plugs.join(text!(" or ")));
+            line += &text!(", for {plugs}", plugs = plugs(&self.plugs_into, table));
         }
         if !self.must_offer.is_empty() {
             let offers = |(id, count): &(String, u32)| {
-                if *count > 1 { text!("{count} × {what}", count = count, what = label(id)) } else { label(id) }
+                let label = table.label(id).to_owned();
+                if *count > 1 { text!("{count} × {what}", count = count, what = label) } else { label }
             };
             let offers: Vec<String> = self.must_offer.iter().map(offers).collect();
-            line += &text!(", giving {offers}", offers = offers.join(", "));
+            line += &text!(", giving {offers}", offers = offers.join(text!(" and ")));
         }
         if !self.waits.is_empty() {
-            let parts: Vec<String> = self.waits.iter().map(|part| part_name(asked.logbook, *part)).collect();
+            let parts: Vec<String> = self.waits.iter().map(|part| part_name(logbook, *part)).collect();
             line += &text!(", for {parts}", parts = parts.join(", "));
         }
         if let Some((least, most)) = self.core_v {
@@ -64,6 +71,10 @@ impl Wish {
                 text!(", core at {least} to {most} V", least = least, most = most)
             };
         }
+        if !self.bus_mhz.is_empty() {
+            let clocks: Vec<String> = self.bus_mhz.iter().map(|mhz| mhz.round().to_string()).collect();
+            line += &text!(", bus at {mhz} MHz", mhz = clocks.join(text!(" or ")));
+        }
         if let Some(window) = self.window {
             line +=
                 &text!(", made {from} to {to}", from = window.first.format("%Y-%m"), to = window.last.format("%Y-%m"));
@@ -72,111 +83,33 @@ impl Wish {
     }
 }
 
-/// All wishes, machine by machine.
-pub(super) fn wishes(asked: &Asked, answer: &Answer) -> Vec<Wish> {
-    (0..asked.machines.len()).flat_map(|machine| of_machine(asked, answer, machine)).collect()
-}
-
-fn of_machine(asked: &Asked, answer: &Answer, machine: usize) -> Vec<Wish> {
-    let question = &asked.question;
-    let Some(file) = asked.logbook.machine(asked.machines[machine]) else { return Vec::new() };
-    let here = in_machine(question, answer, machine);
-    let window = making::window(&file.machine);
-    let mut open: BTreeMap<usize, u32> = answer.open[machine].iter().copied().collect();
-    let free = free(asked, &here, &open);
-    let mut wishes = Vec::new();
-    for (seat, of) in question.seats.iter().enumerate().filter(|(_, seat)| seat.machine == machine) {
-        let role = asked.seats[seat].1;
-        let Some(kind) = file.roles.iter().find(|known| Some(known.id) == role).map(|role| role.kind) else { continue };
-        let filled =
-            here.iter().filter(|(spare, option)| question.spares[*spare].options[*option].seat == seat).count();
-        let count = of.count.saturating_sub(filled as u32);
-        if count == 0 {
-            continue;
+/// Connectors of one family are one or the other; of each family one is meant.
+fn plugs(ids: &[String], table: &Connectors) -> String {
+    let family = |id: &String| table.get(id).map(|row| row.family);
+    let mut families = Vec::new();
+    for id in ids {
+        if !families.contains(&family(id)) {
+            families.push(family(id));
         }
-        let (needed, offered) = usual(asked, kind);
-        let plugs_into: Vec<String> = free.iter().filter(|id| needed.contains(*id)).cloned().collect();
-        let mut must_offer = Vec::new();
-        open.retain(|need, waiting| {
-            let gives = question.takes[*need].iter().any(|offer| offered.contains(&question.connectors[*offer]));
-            if gives {
-                must_offer.push((question.connectors[*need].clone(), *waiting));
-            }
-            !gives
-        });
-        let board = here.iter().map(|(spare, _)| &asked.pieces[*spare]).find(|piece| piece.kind() == Kind::Mainboard);
-        let core_v = board.filter(|_| kind == Kind::Processor).and_then(core_voltage);
-        let wish = Wish {
-            machine: file.machine.id,
-            role,
-            required: of.required,
-            count,
-            kind: Some(kind),
-            plugs_into,
-            must_offer,
-            core_v,
-            window,
-            waits: Vec::new(),
-        };
-        wishes.push(wish);
     }
-    for (need, count) in open {
-        let waits =
-            |(spare, _): &&(usize, usize)| question.spares[*spare].needs.iter().any(|(known, _)| *known == need);
-        wishes.push(Wish {
-            machine: file.machine.id,
-            role: None,
-            required: true,
-            count: 1,
-            kind: None,
-            plugs_into: Vec::new(),
-            must_offer: vec![(question.connectors[need].clone(), count)],
-            core_v: None,
-            window: None,
-            waits: here.iter().filter(waits).map(|(spare, _)| asked.parts[*spare]).collect(),
-        });
-    }
-    wishes
+    let alike = families.into_iter().map(|of| {
+        let labels: Vec<&str> = ids.iter().filter(|id| family(id) == of).map(|id| table.label(id)).collect();
+        labels.join(text!(" or "))
+    });
+    alike.collect::<Vec<String>>().join(text!(" and "))
 }
 
-/// Connectors, as needs, that something free in the machine would take.
-fn free(asked: &Asked, here: &[(usize, usize)], open: &BTreeMap<usize, u32>) -> BTreeSet<String> {
-    let question = &asked.question;
-    let sum = |of: fn(&super::question::Spare) -> &Vec<(usize, u32)>, connector: usize| -> u32 {
-        let all = here.iter().flat_map(|(spare, _)| of(&question.spares[*spare]));
-        all.filter(|(known, _)| *known == connector).map(|(_, count)| count).sum()
+/// All wishes of a proposal, machine by machine.
+pub(super) fn wishes(asked: &Asked, answer: &Answer) -> Vec<Wish> {
+    let mut wanted = Wanted::of(asked.logbook, asked.rules);
+    let machines = asked.machines.iter().enumerate();
+    let of_machine = |(at, machine): (usize, &MachineId)| {
+        let file = asked.logbook.machine(*machine)?;
+        let here = in_machine(&asked.question, answer, at);
+        let pieces: Vec<&Piece> = here.iter().map(|(spare, _)| &asked.pieces[*spare]).collect();
+        let seat = |(spare, option): &(usize, usize)| asked.question.spares[*spare].options[*option].seat;
+        let filled = |role| here.iter().filter(|placed| asked.seats[seat(placed)].1 == Some(role)).count() as u32;
+        Some(wanted.in_machine(file, &pieces, filled))
     };
-    let is_free = |need: &usize| {
-        // A need is free to come when all that takes it is not held by as many needs already; counted together with
-        // the other needs that the same offers take.
-        let takers = &question.takes[*need];
-        let offered: u32 = takers.iter().map(|offer| sum(|spare| &spare.offers, *offer)).sum();
-        let rivals =
-            (0..question.takes.len()).filter(|other| question.takes[*other].iter().any(|offer| takers.contains(offer)));
-        let needed: u32 = rivals
-            .map(|other| {
-                sum(|spare| &spare.needs, other)
-                    - open.get(&other).copied().unwrap_or_default().min(sum(|spare| &spare.needs, other))
-            })
-            .sum();
-        offered > needed
-    };
-    (0..question.connectors.len()).filter(is_free).map(|need| question.connectors[need].clone()).collect()
-}
-
-/// What designs of a kind need and offer, as the logbook knows them.
-fn usual(asked: &Asked, kind: Kind) -> (BTreeSet<String>, BTreeSet<String>) {
-    let rows = asked.logbook.designs.iter().filter(|file| file.design.kind == kind).flat_map(|file| &file.connectors);
-    let (offers, needs): (Vec<_>, Vec<_>) = rows.partition(|row| row.side == Side::Offers);
-    let names =
-        |rows: Vec<&crate::record::DesignConnector>| rows.into_iter().map(|row| row.connector.clone()).collect();
-    (names(needs), names(offers))
-}
-
-/// The core voltages that a board gives.
-fn core_voltage(board: &crate::assess::fit::Piece) -> Option<(f64, f64)> {
-    let range = board.figure(Figure::CoreVoltageLeastV).zip(board.figure(Figure::CoreVoltageMostV));
-    let each = &board.model.volts.each;
-    let least = each.iter().copied().reduce(f64::min);
-    range.or_else(|| least.zip(each.iter().copied().reduce(f64::max)))
+    machines.filter_map(of_machine).flatten().collect()
 }

@@ -2,12 +2,14 @@
 //! low, less what is on order.
 
 use super::{on_order, reserved};
+use crate::assess::Answers;
+use crate::assess::fit::{Models, Piece};
 use crate::assess::kits::Spec;
 use crate::assess::outstanding::materials;
+use crate::assess::placement::Wanted;
 use crate::assess::reason::machine_name;
 use crate::assess::retention::{self, Missing};
-use crate::assess::{Answers, Reason};
-use crate::record::{Kind, KitId, KitLineId, KitState, Logbook, MachineId, MaterialId, PartId, RoleId, Word as _};
+use crate::record::{Kind, KitId, KitLineId, KitState, Logbook, MachineId, MaterialId, PartId, RoleId};
 use crate::rules::Rules;
 use crate::{counted, text};
 
@@ -94,7 +96,7 @@ impl ToBuy {
 pub fn to_buy(logbook: &Logbook, answers: &Answers, rules: &Rules) -> Vec<ToBuy> {
     let mut list = kit_lines(logbook);
     let posts = retention::missing(answers, logbook, rules);
-    list.extend(roles(logbook, answers, &posts));
+    list.extend(roles(logbook, answers, rules, &posts));
     list.extend(posts.iter().map(|missing| of_posts(missing, rules)));
     list.extend(stuff(logbook, answers, rules));
     list
@@ -136,38 +138,37 @@ fn of_posts(missing: &Missing, rules: &Rules) -> ToBuy {
     }
 }
 
-/// Roles that no part fills; one of retention hardware is told by the board that wants it, where one does.
-fn roles(logbook: &Logbook, answers: &Answers, posts: &[Missing]) -> Vec<ToBuy> {
-    let is_told = |machine: MachineId, role: RoleId| {
-        let file = logbook.machine(machine);
-        let roles = file.map_or(&[][..], |file| &file.roles);
-        let members = answers.machine(machine).map_or(&[][..], |of| &of.members);
-        roles.iter().any(|known| known.id == role && known.kind == Kind::Retention)
-            && posts.iter().any(|missing| missing.boards.iter().any(|board| members.contains(board)))
-    };
-    let reasons = answers.machines.iter().flat_map(|of| of.readiness.gates.iter().flat_map(|gate| &gate.reasons));
-    let missing = reasons.filter_map(|reason| match reason {
-        Reason::RoleEmpty { machine, role, missing } => Some((*machine, *role, *missing)),
-        _ => None,
-    });
-    missing
-        .filter(|(machine, role, _)| !is_told(*machine, *role))
-        .map(|(machine, role, missing)| {
-            let told = logbook.machine(machine).and_then(|file| file.roles.iter().find(|one| one.id == role));
-            let name = told.map(|one| if one.name.is_empty() { one.kind.label().to_owned() } else { one.name.clone() });
-            ToBuy {
-                name: name.unwrap_or_default(),
+/// Roles that no part fills, each with what would plug in; one of retention hardware is told by the board that wants
+/// it, where one does.
+fn roles(logbook: &Logbook, answers: &Answers, rules: &Rules, posts: &[Missing]) -> Vec<ToBuy> {
+    let (mut models, mut wanted) = (Models::new(rules), Wanted::of(logbook, rules));
+    let mut list = Vec::new();
+    for of in answers.machines.iter().filter(|of| of.readiness.roles.iter().any(|fill| fill.missing > 0)) {
+        let Some(build) = answers.build(of.machine, &mut models, None) else { continue };
+        let pieces: Vec<&Piece> = build.pieces().iter().collect();
+        let fills = &of.readiness.roles;
+        let filled = |role| {
+            let fill = fills.iter().find(|fill| fill.role == role);
+            fill.map_or(0, |fill| (fill.fitted.len() + fill.planned.len()) as u32)
+        };
+        let is_told = posts.iter().any(|missing| missing.boards.iter().any(|board| of.members.contains(board)));
+        let wishes = wanted.in_machine(&of.file, &pieces, filled).into_iter().filter(|wish| wish.required);
+        let wishes = wishes.filter(|wish| !(is_told && wish.kind == Some(Kind::Retention)));
+        list.extend(wishes.filter_map(|wish| {
+            Some(ToBuy {
+                name: wish.what(logbook, rules),
                 spec: None,
                 unit: text!("piece").to_owned(),
-                amount: Some(f64::from(missing)),
+                amount: Some(f64::from(wish.count)),
                 material: None,
                 stock: None,
                 price_cents: None,
                 supplier: String::new(),
-                reasons: vec![For::Role { machine, role }],
-            }
-        })
-        .collect()
+                reasons: vec![For::Role { machine: wish.machine, role: wish.role? }],
+            })
+        }));
+    }
+    list
 }
 
 /// Materials below their minimum, or asked for by work and not there.

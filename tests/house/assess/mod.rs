@@ -16,6 +16,7 @@ mod offer;
 mod orders;
 mod outstanding;
 mod placement;
+mod placement_carried_out;
 mod placement_solved;
 mod power;
 mod proofs;

@@ -1,11 +1,14 @@
-//! What is told about one part of a proposal: what is next best, what it lacks, and what it costs elsewhere.
+//! What is told about one part of a proposal: what is next best, what it lacks, what its rivals and other places cost.
 
 use std::time::{Duration, Instant};
 
 use super::asking::left_until;
+use super::grid::SHOWN;
+use super::priced::Priced;
 use crate::assess::Stop;
-use crate::assess::making::TrueTo;
-use crate::assess::placement::{Asked, Proposal, SHORT, left_of, next_best, what_if};
+use crate::assess::placement::{
+    Asked, Contradiction, Lack, Proposal, SHORT, instead, lacks_in, left_of, next_best, what_if,
+};
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Kind, MachineId, PartId};
 use crate::text;
@@ -17,55 +20,12 @@ pub enum Said {
     NextBest(String),
     /// The best use of a spare that is left over, and what it lacks there.
     LeftOver(String),
-    Elsewhere(Elsewhere),
+    /// A spare that is left over in its place.
+    Rival(Priced),
+    /// The part in another machine.
+    Elsewhere(Priced),
     /// Nothing more comes.
     All,
-}
-
-/// A part in another machine.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Elsewhere {
-    pub machine: MachineId,
-    pub name: String,
-    /// What the whole proposal is worth less, and whether that is exact; `None` where it cannot go.
-    pub cost: Option<(i64, bool)>,
-    /// What speaks against it there, in a word; empty for nothing.
-    pub against: String,
-}
-
-impl Elsewhere {
-    /// What it costs, short: "−34".
-    pub fn figure(&self) -> String {
-        match self.cost {
-            None => text!("no").to_owned(),
-            Some((0, true)) => "±0".to_owned(),
-            Some((cost, is_exact)) => {
-                let sign = if cost > 0 { '−' } else { '+' };
-                let about = if is_exact { "" } else { "≈ " };
-                format!("{about}{sign}{}", cost.abs())
-            }
-        }
-    }
-
-    /// In a sentence.
-    pub fn sentence(&self) -> String {
-        let name = &self.name;
-        let mut said = match self.cost {
-            None => text!("{machine}: cannot go there", machine = name),
-            Some((0, true)) => text!("{machine}: costs nothing", machine = name),
-            Some((cost, true)) if cost > 0 => text!("{machine}: costs {cost} points", machine = name, cost = cost),
-            Some((cost, true)) => text!("{machine}: brings {more} points", machine = name, more = -cost),
-            Some((cost, false)) => {
-                text!("{machine}: costs about {cost} points, not proven", machine = name, cost = cost)
-            }
-        };
-        if !self.against.is_empty() {
-            said.push_str(" (");
-            said.push_str(&self.against);
-            said.push(')');
-        }
-        said
-    }
 }
 
 /// Tells all about a part, as long as it is wanted.
@@ -90,17 +50,42 @@ pub fn tell(asked: &Asked, proposal: &Proposal, part: PartId, stop: &Stop, say: 
             ),
             None => text!("Best use: {machine}.", machine = machine),
         };
-        say(Said::LeftOver(text!("{best} It is left over: {lacks}.", best = best, lacks = left.lacks.sentence(asked))));
+        say(Said::LeftOver(text!(
+            "{best} It is left over: {lacks}.",
+            best = best,
+            lacks = Lack::all(&left.lacks, asked)
+        )));
     }
     let here = proposal.seat_of(part).map(|seated| seated.machine);
+    for (rival, machine) in rivals(asked, proposal, part).into_iter().zip(here.into_iter().cycle()) {
+        if stop.is_stopped() {
+            return;
+        }
+        let other = instead(asked, asked.parts[rival], (part, machine), &patience());
+        let name = part_name(asked.logbook, asked.parts[rival]);
+        say(Said::Rival(priced(asked, proposal, rival, machine, name, other.as_ref()).0));
+    }
     let kind = asked.pieces[spare].kind();
     for machine in elsewhere(asked, kind, here) {
         if stop.is_stopped() {
             return;
         }
-        say(Said::Elsewhere(there(asked, proposal, (part, spare), machine, &patience())));
+        say(Said::Elsewhere(there(asked, proposal, spare, machine, &patience())));
     }
     say(Said::All);
+}
+
+/// Spares that are left over and could take the seat of a part, those first that are worth most there.
+fn rivals(asked: &Asked, proposal: &Proposal, part: PartId) -> Vec<usize> {
+    let Some(seated) = proposal.seat_of(part) else { return Vec::new() };
+    let seat = |spare: usize| {
+        let options = &asked.question.spares[spare].options;
+        options.iter().find(|choice| asked.seats[choice.seat] == (seated.machine, seated.role))
+    };
+    let left = (0..asked.parts.len()).filter(|spare| proposal.answer.taken[*spare].is_none());
+    let mut rivals: Vec<(i64, usize)> = left.filter_map(|spare| Some((-seat(spare)?.worth, spare))).collect();
+    rivals.sort_unstable();
+    rivals.into_iter().map(|(_, spare)| spare).take(SHOWN).collect()
 }
 
 /// Machines with a role for a kind, but for one.
@@ -112,37 +97,51 @@ fn elsewhere(asked: &Asked, kind: Kind, here: Option<MachineId>) -> Vec<MachineI
 fn there(
     asked: &Asked,
     proposal: &Proposal,
-    (part, spare): (PartId, usize),
+    spare: usize,
     machine: MachineId,
     patience: &dyn Fn() -> Duration,
-) -> Elsewhere {
+) -> Priced {
+    let part = asked.parts[spare];
+    let other = what_if(asked, part, machine, patience);
     let name = machine_name(asked.logbook, machine);
-    match what_if(asked, part, machine, patience) {
-        Err(contradiction) => Elsewhere { machine, name, cost: None, against: contradiction.to_string() },
-        Ok((with, other)) => {
-            let is_exact = proposal.is_proven() && other.is_proven();
-            let mut against = waits(&with, &other, part);
-            let at = asked.machines.iter().position(|known| *known == machine);
-            if let Some(TrueTo::Apart { weeks }) = at.and_then(|at| asked.true_to(spare, at)) {
-                against.push(text!("dates: {said}", said = TrueTo::Apart { weeks }.said()));
-            }
-            let gone = out(proposal, &other, machine, part);
-            against.extend(gone.map(|gone| text!("instead of {part}", part = part_name(asked.logbook, gone))));
-            Elsewhere {
-                machine,
-                name,
-                cost: Some((proposal.worth - other.worth, is_exact)),
-                against: against.join("; "),
-            }
-        }
+    let (mut priced, gone) = priced(asked, proposal, spare, machine, name, other.as_ref());
+    if let Some(gone) = gone {
+        let instead = text!("instead of {part}", part = part_name(asked.logbook, gone));
+        let clauses = [priced.against, instead];
+        priced.against = clauses.into_iter().filter(|clause| !clause.is_empty()).collect::<Vec<_>>().join("; ");
     }
+    priced
 }
 
-/// The connectors that would stay open for a part.
-fn waits(asked: &Asked, proposal: &Proposal, part: PartId) -> Vec<String> {
-    let wishes = proposal.wishes.iter().filter(|wish| wish.waits.contains(&part));
-    let lacks = wishes.flat_map(|wish| &wish.must_offer).map(|(id, _)| asked.rules.connectors.label(id).to_owned());
-    lacks.map(|label| text!("nothing free gives {connector}", connector = label)).collect()
+/// What another proposal costs that has a spare in a machine, with everything that speaks against the spare there; and
+/// the part that is no longer in its role.
+fn priced(
+    asked: &Asked,
+    proposal: &Proposal,
+    spare: usize,
+    machine: MachineId,
+    name: String,
+    other: Result<&(Asked, Proposal), &Contradiction>,
+) -> (Priced, Option<PartId>) {
+    let part = asked.parts[spare];
+    let (with, other) = match other {
+        Ok((with, other)) => (with, other),
+        Err(contradiction) => {
+            return (Priced { part, machine, name, cost: None, against: contradiction.to_string() }, None);
+        }
+    };
+    let mut lacks = lacks_in(asked, proposal, spare, machine);
+    if lacks.is_empty()
+        && let Some(spare) = with.parts.iter().position(|known| *known == part)
+    {
+        // What is pinned elsewhere was not asked about there.
+        lacks = lacks_in(with, other, spare, machine);
+    }
+    // What it takes the place of is told by itself.
+    lacks.retain(|lack| !matches!(lack, Lack::Better { .. }));
+    let cost = (proposal.worth - other.worth, proposal.is_proven() && other.is_proven());
+    let against = Lack::all(&lacks, asked);
+    (Priced { part, machine, name, cost: Some(cost), against }, out(proposal, other, machine, part))
 }
 
 /// The part of the same role that is no longer in a machine.

@@ -47,7 +47,8 @@ pub struct Asking {
     stop: Stop,
     is_proposing: bool,
     about: Option<(PartId, Stop)>,
-    questions: Sender<(PartId, Stop)>,
+    /// `None` once nobody wants to know any more.
+    questions: Option<Sender<(PartId, Stop)>>,
     news: Receiver<News>,
 }
 
@@ -65,13 +66,32 @@ impl Asking {
         let own = stop.clone();
         std::thread::spawn(move || {
             let tell = |news: News| {
-                // The desk may ask something else by now: then nobody wants it.
+                // The desk may be gone by now: then nobody wants it.
                 let _ = to_desk.send(news);
                 ctx.request_repaint();
             };
             answer(&of, &own, &asked, &tell);
+            drop(to_desk);
+            // Another question may wait for the end of this one.
+            ctx.request_repaint();
         });
-        Self { key, stop, is_proposing: true, about: None, questions, news }
+        Self { key, stop, is_proposing: true, about: None, questions: Some(questions), news }
+    }
+
+    /// Lets the question go; whether its thread has ended. Where it has not yet, the window is drawn again once it has.
+    pub fn let_go(&mut self) -> bool {
+        self.stop.stop();
+        if let Some((_, stop)) = &self.about {
+            stop.stop();
+        }
+        self.questions = None;
+        loop {
+            match self.news.try_recv() {
+                Ok(_) => {}
+                Err(TryRecvError::Empty) => return false,
+                Err(TryRecvError::Disconnected) => return true,
+            }
+        }
     }
 
     /// Whether a proposal is still looked for.
@@ -94,8 +114,10 @@ impl Asking {
         }
         let stop = Stop::default();
         self.about = Some((part, stop.clone()));
-        // A thread that has ended has said so.
-        let _ = self.questions.send((part, stop));
+        if let Some(questions) = &self.questions {
+            // A thread that has ended has said so.
+            let _ = questions.send((part, stop));
+        }
     }
 
     /// What came back since the last call.
@@ -119,10 +141,7 @@ impl Asking {
 
 impl Drop for Asking {
     fn drop(&mut self) {
-        self.stop.stop();
-        if let Some((_, stop)) = &self.about {
-            stop.stop();
-        }
+        self.let_go();
     }
 }
 

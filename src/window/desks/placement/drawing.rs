@@ -7,7 +7,7 @@ use egui::{
 use super::about::Said;
 use super::found::{Column, Found};
 use super::grid::{BAND, COLUMN, Grid, HEADING, LABEL, Placed, SHELF};
-use super::lines::lines_ui;
+use super::lines::{lines_ui, rival_ui};
 use super::slip::{gap_ui, line_of, paint, slip_ui};
 use crate::record::{Kind, MachineId, PartId, Word};
 use crate::window::theme::{GRID, TextRole, Themed};
@@ -132,7 +132,9 @@ impl Drawing<'_> {
     fn shelf_ui(&self, ui: &mut Ui, placed: &Placed, room: &Room, focus: &Response) -> Option<Done> {
         let mut done = None;
         for (row, slip) in placed.lane.shelf[..placed.shown].iter().enumerate() {
-            done = done.or(self.one_ui(ui, room.on_shelf(placed, row), *slip, room, focus));
+            let rect = room.on_shelf(placed, row);
+            done = done.or(self.one_ui(ui, rect, *slip, room, focus));
+            rival_ui(ui, rect, self.about, self.found.slips[*slip].part);
         }
         let rest = placed.lane.shelf.len() - placed.shown;
         if rest > 0 {

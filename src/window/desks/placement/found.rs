@@ -113,11 +113,19 @@ impl Found {
     pub fn of(asked: &Asked, proposal: Proposal, logbook: Arc<Logbook>) -> Self {
         let (slips, lanes) = (slips(asked, &proposal), Vec::new());
         let wishes = proposal.wishes.iter();
-        let wishes = wishes.map(|wish| (machine_name(&logbook, wish.machine), wish.line(asked))).collect();
+        let wishes =
+            wishes.map(|wish| (machine_name(&logbook, wish.machine), wish.line(asked.logbook, asked.rules))).collect();
         let unknown = |seated: &&Seated| seated.why.iter().any(|(term, _)| *term == Term::ConnectorsUnknown);
         let (at_bench, to_plan): (Vec<&Move>, Vec<&Move>) =
             proposal.moves.iter().partition(|one| one.is_for_bench(&logbook));
-        let sentences = |moves: Vec<&Move>| moves.iter().map(|one| one.sentence(&logbook)).collect();
+        let is_tried = |part: PartId| asked.ask.pins.iter().any(|(known, _)| *known == part);
+        let sentence = |one: &&Move| match one {
+            Move::Plan { part, .. } | Move::Replan { part, .. } | Move::Refit { part, .. } if is_tried(*part) => {
+                format!("{} {}", one.sentence(&logbook), text!("It is pinned there."))
+            }
+            _ => one.sentence(&logbook),
+        };
+        let sentences = |moves: Vec<&Move>| moves.iter().map(sentence).collect();
         let mut found = Self {
             to_plan: sentences(to_plan),
             at_bench: sentences(at_bench),
@@ -186,7 +194,9 @@ impl Found {
                 cell.has_role = file.roles.iter().any(|role| role.kind == *kind);
                 let wishes = proposal.wishes.iter().filter(|wish| wish.machine == file.machine.id);
                 let wishes = wishes.filter(|wish| wish.role.is_some() && wish.kind == Some(*kind));
-                cell.gaps = wishes.map(|wish| Gap { wish: wish.line(asked), required: wish.required }).collect();
+                cell.gaps = wishes
+                    .map(|wish| Gap { wish: wish.line(asked.logbook, asked.rules), required: wish.required })
+                    .collect();
             }
             for at in &own {
                 if let Some(column) = slips[*at].column {

@@ -1,10 +1,12 @@
 //! Lines from the chosen slip to every place that it could take, each with what that costs, and from its rivals to its own.
 
-use egui::{Painter, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-use super::about::{Elsewhere, Said};
+use super::about::Said;
 use super::drawing::{Drawing, Room};
 use super::grid::{BAND, COLUMN, Grid, LABEL, Placed};
+use super::priced::Priced;
+use crate::record::PartId;
 use crate::window::theme::{GRID, TextRole, Themed};
 
 /// Draws the lines of a lane, where the chosen slip is in it.
@@ -21,10 +23,14 @@ pub fn lines_ui(ui: &Ui, placed: &Placed, drawing: &Drawing, room: &Room) {
         Some(column) => middle(room, column),
         None => room.shelf_x + COLUMN / 2.0,
     };
-    // Rivals: spares of its kind that are left over could take its place.
-    if chosen.column.is_some() && placed.shown > 0 {
-        let rival = room.on_shelf(placed, 0).center().x;
-        dashed(&painter, [from, rival], rail + 0.5 * GRID, Stroke::new(1.0, tokens.ink_weak));
+    // Rivals hang on a dashed line beside the shelf, each with what it costs to give them the place.
+    let shelf = placed.lane.shelf[..placed.shown].iter().map(|slip| &found.slips[*slip]);
+    let mut rivals = shelf.enumerate().filter(|(_, slip)| rival(drawing.about, slip.part).is_some());
+    if let Some((lowest, _)) = rivals.next_back() {
+        let stroke = Stroke::new(1.0, tokens.ink_weak);
+        let (beside, along) = (room.shelf_x + GRID, rail + 0.5 * GRID);
+        dashed(&painter, [pos2(from, along), pos2(beside, along)], stroke);
+        dashed(&painter, [pos2(beside, along), pos2(beside, room.on_shelf(placed, lowest).center().y)], stroke);
     }
     for said in drawing.about {
         let Said::Elsewhere(there) = said else { continue };
@@ -43,7 +49,7 @@ fn middle(room: &Room, column: usize) -> f32 {
 }
 
 /// What a place costs, above it.
-fn cost_ui(ui: &Ui, there: &Elsewhere, column: usize, rail: f32, room: &Room) {
+fn cost_ui(ui: &Ui, there: &Priced, column: usize, rail: f32, room: &Room) {
     let tokens = ui.tokens();
     let painter = ui.painter().with_clip_rect(room.machines);
     let left = room.origin.x + Grid::left(column) + 2.0 * GRID;
@@ -67,6 +73,31 @@ fn cost_ui(ui: &Ui, there: &Elsewhere, column: usize, rail: f32, room: &Room) {
     response.on_hover_text(&sentence);
 }
 
-fn dashed(painter: &Painter, [from, to]: [f32; 2], y: f32, stroke: Stroke) {
-    painter.extend(Shape::dashed_line(&[pos2(from, y), pos2(to, y)], stroke, GRID, GRID));
+/// What is told about a spare in the place of the chosen part.
+fn rival(about: &[Said], part: PartId) -> Option<&Priced> {
+    about.iter().find_map(|said| match said {
+        Said::Rival(rival) if rival.part == part => Some(rival),
+        _ => None,
+    })
+}
+
+/// What it costs to give a spare the place of the chosen part, on its slip.
+pub fn rival_ui(ui: &Ui, slip: Rect, about: &[Said], part: PartId) {
+    let Some(rival) = rival(about, part) else { return };
+    let tokens = ui.tokens();
+    let painter = ui.painter();
+    painter.hline(slip.left() - GRID..=slip.left(), slip.center().y, Stroke::new(1.0, tokens.ink_weak));
+    let galley = painter.layout_no_wrap(rival.figure(), TextRole::Strong.font(), tokens.press);
+    let corner = slip.right_bottom() - vec2(2.0 * GRID, 0.5 * GRID) - galley.size();
+    let rect = Rect::from_min_size(corner, galley.size());
+    painter.rect_filled(rect.expand2(vec2(GRID, 0.0)), 2.0, tokens.page);
+    painter.galley(corner, galley, tokens.press);
+    let response = ui.interact(rect, ui.scope_id().with(("rival", part)), Sense::HOVER);
+    let sentence = rival.sentence();
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &sentence));
+    response.on_hover_text(&sentence);
+}
+
+fn dashed(painter: &Painter, line: [Pos2; 2], stroke: Stroke) {
+    painter.extend(Shape::dashed_line(&line, stroke, GRID, GRID));
 }

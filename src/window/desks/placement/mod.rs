@@ -11,6 +11,7 @@ mod lines;
 mod list;
 mod panel;
 mod pins;
+mod priced;
 mod slip;
 
 use std::collections::HashMap;
@@ -46,6 +47,8 @@ pub struct Placement {
     goals: Goals,
     pins: Pins,
     asking: Option<Asking>,
+    /// A new question waits for the thread of the old one: there is never more than one.
+    waits: bool,
     found: Option<Arc<Found>>,
     /// What the best proposal without pins is worth, and whether that is proven.
     free: Option<(i64, bool)>,
@@ -68,6 +71,7 @@ impl Default for Placement {
             goals: Goals::default(),
             pins: Pins::default(),
             asking: None,
+            waits: false,
             found: None,
             free: None,
             trouble: None,
@@ -86,7 +90,7 @@ impl Default for Placement {
 impl Placement {
     /// What can be done with the proposal on show.
     pub fn placing(&self) -> Placing {
-        let is_running = self.asking.as_ref().is_some_and(Asking::is_proposing);
+        let is_running = self.waits || self.asking.as_ref().is_some_and(Asking::is_proposing);
         let has_moves = self.found.as_ref().is_some_and(|found| !found.to_plan.is_empty());
         Placing {
             can_plan: has_moves && !is_running && self.trouble.is_none(),
@@ -135,20 +139,26 @@ impl Placement {
 
     /// Asks anew where the logbook, or what is wanted, has changed.
     fn ask(&mut self, ui: &Ui, view: &View<'_>) {
+        self.pins.let_go_of_written(view.logbook);
         let ask = Ask { goals: self.goals, pins: self.pins.put.clone(), left_out: self.pins.left_out() };
         let key = Key { revision: view.answers.revision, rules: view.rules.version, ask };
-        if self.asking.as_ref().is_some_and(|asking| asking.key == key) {
+        let is_asked = self.asking.as_ref().is_some_and(|asking| asking.key == key);
+        if is_asked && !self.waits {
+            return;
+        }
+        self.about.clear();
+        self.free = None;
+        self.waits = self.asking.as_mut().is_some_and(|asking| !asking.let_go());
+        if self.waits {
             return;
         }
         let (logbook, answers, rules) = (view.logbook.clone(), view.answers.clone(), view.rules.clone());
         let of = Of { logbook, answers, rules, ask: key.ask.clone() };
         self.asking = Some(Asking::start(key, of, ui.ctx()));
-        self.about.clear();
-        self.free = None;
     }
 
     fn take_news(&mut self) {
-        let Some(asking) = &mut self.asking else { return };
+        let Some(asking) = self.asking.as_mut().filter(|_| !self.waits) else { return };
         for news in asking.take_news() {
             match news {
                 News::Proposed(Ok(found)) => {
@@ -176,7 +186,8 @@ impl Placement {
     fn plan(&self, view: &View<'_>, outbox: &mut Outbox) {
         if let Some(found) = &self.found {
             let at = Moment::on(view.today);
-            outbox.change(change(&found.proposal, &found.logbook, at, &mut uuid::Uuid::now_v7));
+            let pins = &self.pins.put;
+            outbox.change(change(&found.proposal, &found.logbook, pins, at, &mut uuid::Uuid::now_v7));
         }
     }
 
@@ -253,6 +264,7 @@ impl Placement {
             match panel_ui(ui, found, slip, &self.about, outbox) {
                 Some(PanelAct::PutAway) => self.choose(None),
                 Some(PanelAct::PutIn(machine)) => self.pins.put(part, machine),
+                Some(PanelAct::Rival(rival, machine)) => self.pins.put_instead(rival, machine, part),
                 Some(PanelAct::LeaveOut) => self.pins.leave_out(part),
                 None => return,
             }

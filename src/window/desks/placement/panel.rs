@@ -2,9 +2,10 @@
 
 use egui::{ScrollArea, Ui};
 
-use super::about::{Elsewhere, Said};
+use super::about::Said;
 use super::found::{Found, Slip, Standing, seat_text};
-use crate::record::MachineId;
+use super::priced::Priced;
+use crate::record::{Change, MachineId, PartId, Placement};
 use crate::text;
 use crate::window::outbox::Outbox;
 use crate::window::page::Page;
@@ -17,6 +18,8 @@ use crate::window::widgets::{body, link_ui, mark_button, press_ui, remark, secti
 pub enum PanelAct {
     PutAway,
     PutIn(MachineId),
+    /// A rival is to have its place.
+    Rival(PartId, MachineId),
     LeaveOut,
 }
 
@@ -35,7 +38,12 @@ pub fn panel_ui(ui: &mut Ui, found: &Found, slip: &Slip, about: &[Said], outbox:
         ui.label(strong(stands(found, slip)));
         ui.label(remark(ui, slip.state));
         ui.horizontal_wrapped(|ui| {
-            if !matches!(slip.standing, Standing::Pinned) {
+            if slip.standing == Standing::Pinned {
+                let word = text!("Pin {tag} no longer", tag = slip.tag);
+                if press_ui(ui, &word, text!("It may then go where it does best"), None).clicked() {
+                    outbox.change(unpinned(found, slip));
+                }
+            } else {
                 let word = text!("Leave {tag} out", tag = slip.tag);
                 if press_ui(ui, &word, text!("Asks again without it"), None).clicked() {
                     act = Some(PanelAct::LeaveOut);
@@ -44,39 +52,60 @@ pub fn panel_ui(ui: &mut Ui, found: &Found, slip: &Slip, about: &[Said], outbox:
         });
         why_ui(ui, slip);
         for said in about {
-            match said {
-                Said::NextBest(text) | Said::LeftOver(text) => {
-                    ui.add_space(2.0 * GRID);
-                    ui.label(body(text));
-                }
-                Said::Elsewhere(_) | Said::All => {}
+            if let Said::NextBest(text) | Said::LeftOver(text) = said {
+                ui.add_space(2.0 * GRID);
+                ui.label(body(text));
             }
         }
-        let all: Vec<&Elsewhere> = about
-            .iter()
-            .filter_map(|said| if let Said::Elsewhere(there) = said { Some(there) } else { None })
-            .collect();
-        if !all.is_empty() {
-            section_ui(ui, text!("What if it went there instead"));
-        }
-        for there in all {
-            ui.push_id(there.machine, |ui| {
-                ui.label(body(there.sentence()));
-                if there.cost.is_some() {
-                    let word = text!("Put {tag} in {machine}", tag = slip.tag, machine = there.name);
-                    let tooltip = text!("Asks again with it pinned there");
-                    if press_ui(ui, &word, tooltip, None).clicked() {
-                        act = Some(PanelAct::PutIn(there.machine));
-                    }
-                }
-                ui.add_space(2.0 * GRID);
-            });
-        }
+        let rivals = about.iter().filter_map(|said| if let Said::Rival(rival) = said { Some(rival) } else { None });
+        let rivals = priced_ui(ui, found, text!("What if a spare took its place"), rivals);
+        act = act.or(rivals.map(|rival| PanelAct::Rival(rival.part, rival.machine)));
+        let places = about.iter().filter_map(|said| if let Said::Elsewhere(there) = said { Some(there) } else { None });
+        let place = priced_ui(ui, found, text!("What if it went there instead"), places);
+        act = act.or(place.map(|there| PanelAct::PutIn(there.machine)));
         if !about.contains(&Said::All) {
             ui.label(remark(ui, text!("Working out what it costs elsewhere…")));
         }
     });
     act
+}
+
+/// Other arrangements with what they cost; the one that is to be tried.
+fn priced_ui<'a>(ui: &mut Ui, found: &Found, title: &str, all: impl Iterator<Item = &'a Priced>) -> Option<&'a Priced> {
+    let mut chosen = None;
+    for (number, one) in all.enumerate() {
+        if number == 0 {
+            section_ui(ui, title);
+        }
+        ui.push_id((one.part, one.machine), |ui| {
+            ui.label(body(one.sentence()));
+            if one.cost.is_some() {
+                let tag = found.slip(one.part).map_or("", |slip| &slip.tag);
+                let machine = crate::assess::reason::machine_name(&found.logbook, one.machine);
+                let word = text!("Put {tag} in {machine}", tag = tag, machine = machine);
+                if press_ui(ui, &word, text!("Asks again with it pinned there"), None).clicked() {
+                    chosen = Some(one);
+                }
+            }
+            ui.add_space(2.0 * GRID);
+        });
+    }
+    chosen
+}
+
+/// Takes a pin of the logbook off: a plan stays one, and that of a part which is fitted already has done its work.
+fn unpinned(found: &Found, slip: &Slip) -> Change {
+    let mut change = Change::new(text!("Pin {tag} no longer", tag = slip.tag));
+    let is_fitted = found.logbook.fitted_in(slip.part).map(|(file, _)| file.machine.id);
+    let plans = found.logbook.machines.iter().flat_map(|file| &file.placements);
+    for plan in plans.filter(|plan| plan.part == slip.part && plan.pinned) {
+        if is_fitted == Some(plan.machine) {
+            change.remove(plan.id);
+        } else {
+            change.put(Placement { pinned: false, ..plan.clone() });
+        }
+    }
+    change
 }
 
 fn stands(found: &Found, slip: &Slip) -> String {

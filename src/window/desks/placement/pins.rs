@@ -1,4 +1,5 @@
-//! What is pinned or left out to try something: kept at the desk only, each taken off again where it is told.
+//! What is pinned or left out to try something: kept at the desk, each taken off again where it is told. A pin that has
+//! been planned is the logbook's from then on.
 
 use egui::Ui;
 
@@ -24,6 +25,20 @@ impl Pins {
     pub fn put(&mut self, part: PartId, machine: MachineId) {
         self.free(part);
         self.put.push((part, machine));
+    }
+
+    /// Puts a part into a machine in the place of another.
+    pub fn put_instead(&mut self, part: PartId, machine: MachineId, of: PartId) {
+        self.put.retain(|pin| *pin != (of, machine));
+        self.put(part, machine);
+    }
+
+    /// What the logbook holds pinned is no longer tried.
+    pub fn let_go_of_written(&mut self, logbook: &Logbook) {
+        self.put.retain(|(part, machine)| {
+            let plans = logbook.machine(*machine).map_or(&[][..], |file| &file.placements);
+            !plans.iter().any(|plan| plan.part == *part && plan.pinned)
+        });
     }
 
     /// Leaves a part out of every machine.
