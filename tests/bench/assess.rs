@@ -4,9 +4,10 @@
 //! tables. Medians of several rounds, plain wall clock.
 #![allow(clippy::unwrap_used, clippy::assigning_clones)]
 
+mod median;
+
 use std::hint::black_box;
 use std::sync::Arc;
-use std::time::Instant;
 
 use benchwright::assess::Answers;
 use benchwright::assess::outstanding::materials;
@@ -14,26 +15,9 @@ use benchwright::record::{Logbook, PartFile};
 use benchwright::rules::Rules;
 use benchwright::store::invent;
 use chrono::NaiveDate;
+use median::{median_ms, show};
 
-const ROUNDS: usize = 21;
 const PARTS: u32 = 10_000;
-
-fn median_ms(mut call: impl FnMut()) -> f64 {
-    let mut rounds: Vec<f64> = (0..ROUNDS)
-        .map(|_| {
-            let start = Instant::now();
-            call();
-            start.elapsed().as_secs_f64() * 1e3
-        })
-        .collect();
-    rounds.sort_unstable_by(f64::total_cmp);
-    rounds[ROUNDS / 2]
-}
-
-fn show(what: &str, figure: f64, target: f64) {
-    let verdict = if figure < target { "within" } else { "OVER" };
-    println!("{what:<60} {figure:>9.3} ms  {verdict} {target} ms");
-}
 
 fn main() {
     let rules = Rules::shipped();

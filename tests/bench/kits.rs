@@ -5,32 +5,21 @@
 //! one stands for are out; ours is measured from the logbook to the lines.
 #![allow(clippy::unwrap_used)]
 
+mod median;
+
 use std::hint::black_box;
 use std::io::Write as _;
 use std::process::{Command, Stdio};
-use std::time::Instant;
 
 use benchwright::assess::kits::fill::Problem;
 use benchwright::assess::kits::{PATIENCE, Scope, Which, gather, in_stock};
 use benchwright::rules::Rules;
 use benchwright::store::invent;
+use median::median_ms;
 
-const ROUNDS: usize = 9;
 const TARGET_MS: f64 = 1_000.0;
 /// About nine positions a part.
 const PARTS: u32 = 11_500;
-
-fn median_ms(mut call: impl FnMut()) -> f64 {
-    let mut rounds: Vec<f64> = (0..ROUNDS)
-        .map(|_| {
-            let start = Instant::now();
-            call();
-            start.elapsed().as_secs_f64() * 1e3
-        })
-        .collect();
-    rounds.sort_unstable_by(f64::total_cmp);
-    rounds[ROUNDS / 2]
-}
 
 /// The solver's time for one cover, and the lines that it found.
 const REFEREE: &str = r"

@@ -4,39 +4,23 @@
 //! library is networkx, where `tests/referee/run` has installed it: one longest path over the same pieces.
 #![allow(clippy::unwrap_used)]
 
+mod median;
+
 use std::hint::black_box;
 use std::io::Write as _;
 use std::process::{Command, Stdio};
-use std::time::Instant;
 
 use benchwright::assess::Answers;
 use benchwright::assess::schedule::{Ground, Schedule, Terms, schedule};
 use benchwright::assess::tonight::{Evening, PATIENCE, tonight};
 use benchwright::rules::Rules;
 use benchwright::store::invent;
+use median::{median_ms, show};
 
-const ROUNDS: usize = 15;
 /// Enough that machines ask for 5,000 pieces of work and proofs.
 const PARTS: u32 = 46_000;
 const SCHEDULE_MS: f64 = 50.0;
 const EVENING_MS: f64 = 1_000.0;
-
-fn median_ms(mut call: impl FnMut()) -> f64 {
-    let mut rounds: Vec<f64> = (0..ROUNDS)
-        .map(|_| {
-            let start = Instant::now();
-            call();
-            start.elapsed().as_secs_f64() * 1e3
-        })
-        .collect();
-    rounds.sort_unstable_by(f64::total_cmp);
-    rounds[ROUNDS / 2]
-}
-
-fn show(what: &str, figure: f64, target: f64) {
-    let verdict = if figure < target { "within" } else { "OVER" };
-    println!("{what:<64} {figure:>9.2} ms  {verdict} {target} ms");
-}
 
 /// The library's time for one longest path, and what it found.
 const REFEREE: &str = r"

@@ -1,21 +1,9 @@
 //! `tonight`, `schedule`, `due` and `faults` about the sample workshop.
 
 use serde_json::Value;
-use tempfile::TempDir;
 
-use crate::sample::{made, today};
-use crate::{benchwright, json, reason, text};
-
-fn sample() -> (TempDir, String) {
-    let (folder, store) = made(today());
-    drop(store);
-    let path = folder.path().join("w.logbook").display().to_string();
-    (folder, path)
-}
-
-fn list<'a>(answer: &'a Value, name: &str) -> &'a [Value] {
-    answer[name].as_array().unwrap()
-}
+use crate::sample::closed as sample;
+use crate::{benchwright, json, list, reason, text};
 
 #[test]
 fn an_evening_is_filled_and_every_piece_says_why() {

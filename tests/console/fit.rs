@@ -3,21 +3,9 @@
 use benchwright::record::Change;
 use benchwright::store::Store;
 use serde_json::Value;
-use tempfile::TempDir;
 
-use crate::sample::{made, today};
-use crate::{benchwright, json, reason, records, text};
-
-fn sample() -> (TempDir, String) {
-    let (folder, store) = made(today());
-    drop(store);
-    let path = folder.path().join("w.logbook").display().to_string();
-    (folder, path)
-}
-
-fn list<'a>(answer: &'a Value, name: &str) -> &'a [Value] {
-    answer[name].as_array().unwrap()
-}
+use crate::sample::closed as sample;
+use crate::{benchwright, json, list, reason, records, text};
 
 fn constraint<'a>(answer: &'a Value, name: &str) -> &'a Value {
     list(answer, "constraints").iter().find(|one| one["constraint"] == name).unwrap()

@@ -29,6 +29,11 @@ fn json(arguments: &[&str]) -> serde_json::Value {
     serde_json::from_slice(&output.stdout).unwrap()
 }
 
+/// A list in such an answer.
+fn list<'a>(answer: &'a serde_json::Value, name: &str) -> &'a [serde_json::Value] {
+    answer[name].as_array().unwrap()
+}
+
 /// The text that a command answers with.
 fn text(arguments: &[&str]) -> String {
     let output = benchwright(arguments);

@@ -1,21 +1,9 @@
 //! `place` and `what-if` about the sample workshop.
 
 use serde_json::Value;
-use tempfile::TempDir;
 
-use crate::sample::{made, today};
-use crate::{benchwright, json, reason, text};
-
-fn sample() -> (TempDir, String) {
-    let (folder, store) = made(today());
-    drop(store);
-    let path = folder.path().join("w.logbook").display().to_string();
-    (folder, path)
-}
-
-fn list<'a>(answer: &'a Value, name: &str) -> &'a [Value] {
-    answer[name].as_array().unwrap()
-}
+use crate::sample::closed as sample;
+use crate::{benchwright, json, list, reason, text};
 
 #[test]
 fn the_sample_is_placed_to_a_proven_optimum_with_grounds_wishes_and_moves() {

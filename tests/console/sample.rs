@@ -24,6 +24,14 @@ pub fn made(on: NaiveDate) -> (TempDir, Store) {
     (folder, store)
 }
 
+/// The path of such a sample that nothing holds.
+pub fn closed() -> (TempDir, String) {
+    let (folder, store) = made(today());
+    drop(store);
+    let path = folder.path().join("w.logbook").display().to_string();
+    (folder, path)
+}
+
 fn gates(logbook: &Logbook, on: NaiveDate) -> Vec<(String, Gate, Verdict)> {
     let answers = Answers::of(logbook, &Rules::shipped(), on);
     let gate = |machine: &std::sync::Arc<benchwright::assess::MachineAnswers>| {

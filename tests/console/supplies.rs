@@ -1,21 +1,7 @@
 //! `kit` and `supplies` about the sample workshop; CSV out and in.
 
-use serde_json::Value;
-use tempfile::TempDir;
-
-use crate::sample::{made, today};
-use crate::{benchwright, json, reason, text};
-
-fn sample() -> (TempDir, String) {
-    let (folder, store) = made(today());
-    drop(store);
-    let path = folder.path().join("w.logbook").display().to_string();
-    (folder, path)
-}
-
-fn list<'a>(answer: &'a Value, name: &str) -> &'a [Value] {
-    answer[name].as_array().unwrap()
-}
+use crate::sample::closed as sample;
+use crate::{benchwright, json, list, reason, text};
 
 #[test]
 fn a_kit_names_whom_each_line_serves_and_why() {
