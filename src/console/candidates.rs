@@ -16,11 +16,12 @@ use clap::Args;
 use serde::Serialize;
 
 use super::fit::{BecauseForm, On, mark};
-use super::opened::{Opened, Which, hours};
+use super::opened::{Opened, Which};
 use super::{Answer, as_json};
 use crate::assess::PartState;
 use crate::assess::fit::Verdict;
 use crate::assess::fit::candidates::{Candidate, Candidates, Loss};
+use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, role_name};
 use crate::record::{MachineId, Originality, RoleId, Word as _};
 use crate::{counted, text};
@@ -145,7 +146,7 @@ fn in_words(form: &Form) -> String {
         let mut facts = vec![one.state.label().to_owned()];
         facts.extend(one.window.clone());
         if one.minutes > 0 {
-            facts.push(text!("{time} of work left", time = hours(one.minutes)));
+            facts.push(text!("{time} of work left", time = hours_text(one.minutes)));
         }
         facts.push(one.originality.label().to_lowercase());
         let _ = write!(lines, "\n     {}", facts.join("; "));

@@ -8,7 +8,7 @@ use chrono::NaiveDate;
 use clap::Args;
 use serde::Serialize;
 
-use crate::assess::outstanding::MaterialNeed;
+use crate::assess::outstanding::{MaterialNeed, hours_text};
 use crate::assess::{Answers, Totals};
 use crate::record::{Logbook, PartFile};
 use crate::rules::Rules;
@@ -68,15 +68,6 @@ pub fn rules_in_force() -> anyhow::Result<Rules> {
     Rules::with_own(&own).context(text!("your own tables cannot be used"))
 }
 
-/// Minutes as people say them: "1 h 25 min".
-pub fn hours(minutes: u32) -> String {
-    match (minutes / 60, minutes % 60) {
-        (0, minutes) => text!("{minutes} min", minutes = minutes),
-        (hours, 0) => text!("{hours} h", hours = hours),
-        (hours, minutes) => text!("{hours} h {minutes} min", hours = hours, minutes = minutes),
-    }
-}
-
 /// A span as its months: "1997-03 to 1998-01", "1997-03".
 pub fn months(span: Span) -> String {
     let (first, last) = (span.first.format("%Y-%m").to_string(), span.last.format("%Y-%m").to_string());
@@ -89,7 +80,7 @@ pub fn totals_in_words(totals: Totals) -> String {
     let pieces = counted!("{count} piece of work", "{count} pieces of work", tasks);
     let now = counted!("{count} can be started now", "{count} can be started now", doable);
     let waiting = if wait_hours == 0 { String::new() } else { text!(", {hours} h of waiting", hours = wait_hours) };
-    format!("{pieces}, {now}; {}{waiting}", hours(minutes))
+    format!("{pieces}, {now}; {}{waiting}", hours_text(minutes))
 }
 
 /// What work comes to, in the JSON form.

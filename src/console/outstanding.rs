@@ -12,8 +12,9 @@ use std::fmt::Write as _;
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{MaterialForm, Opened, TotalsForm, Which, hours, material_forms, totals_in_words};
+use super::opened::{MaterialForm, Opened, TotalsForm, Which, material_forms, totals_in_words};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::outstanding::materials;
 use crate::assess::{PartAnswers, Task, Totals};
 use crate::record::{Competence, FindingId, Hold, Nature, Word as _, WorkState};
@@ -113,7 +114,7 @@ impl TaskForm {
     pub fn in_words(&self) -> String {
         let mut line = format!("{} {} [{}]", if self.doable { ">" } else { " " }, self.title, self.hold.label());
         if self.minutes > 0 {
-            let _ = write!(line, ", {}", hours(self.minutes));
+            let _ = write!(line, ", {}", hours_text(self.minutes));
         }
         if self.wait_hours > 0 {
             line += &text!(" + {hours} h waiting", hours = self.wait_hours);

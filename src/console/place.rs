@@ -22,8 +22,9 @@ use anyhow::{anyhow, bail};
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{Opened, Which, hours};
+use super::opened::{Opened, Which};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::placement::question::Question;
 use crate::assess::placement::{
     Ask, Asked, Goals, Lack, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
@@ -315,7 +316,7 @@ impl<'a> Told<'a> {
         section(text!("Left over, each with its best use:"), left.collect());
         let outlook = proposal.outlook.iter().map(|of| {
             let name = machine_name(logbook, of.machine);
-            let work = hours(of.totals.minutes);
+            let work = hours_text(of.totals.minutes);
             let mut said = if of.missing == 0 {
                 text!("{machine}: complete, {work} of work left", machine = name, work = work)
             } else {

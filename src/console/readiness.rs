@@ -12,8 +12,9 @@ use std::fmt::Write as _;
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{MaterialForm, Opened, TotalsForm, Which, hours, material_forms, totals_in_words};
+use super::opened::{MaterialForm, Opened, TotalsForm, Which, material_forms, totals_in_words};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::outstanding::materials;
 use crate::assess::{Gate, GateState, MachineAnswers, Power, Reason, Verdict, Weight};
 use crate::record::{Hold, PartId, Word as _};
@@ -153,7 +154,7 @@ fn in_words(machine: &MachineAnswers, opened: &Opened) -> String {
     }
     let _ = write!(lines, "\n  {}", text!("Left: {work}", work = totals_in_words(readiness.left)));
     if readiness.proof_minutes > 0 {
-        lines += &text!("; proofs {time}", time = hours(readiness.proof_minutes));
+        lines += &text!("; proofs {time}", time = hours_text(readiness.proof_minutes));
     }
     if let Some(next) = &readiness.next {
         let next = next.sentence(&opened.logbook, &opened.rules);

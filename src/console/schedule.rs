@@ -21,8 +21,9 @@ use chrono::NaiveDate;
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{Opened, Which, hours, minutes_of_hours};
+use super::opened::{Opened, Which, minutes_of_hours};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::schedule::{
     self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, circle_sentence, schedule,
@@ -214,7 +215,7 @@ fn in_words(made: &assess::Schedule, opened: &Opened) -> String {
         return text!("No machine is planned yet.").to_owned();
     }
     let pace = made.pace.sentence();
-    let week = hours(made.terms.minutes_per_week);
+    let week = hours_text(made.terms.minutes_per_week);
     let mut lines = format!("{}\n{pace}", text!("With {hours} a week:", hours = week));
     for plan in &made.machines {
         let _ = write!(lines, "\n\n{}", machine_in_words(plan, made, opened));

@@ -19,8 +19,9 @@ use anyhow::{Context as _, bail};
 use clap::{Args, ValueEnum};
 use serde::Serialize;
 
-use super::opened::{Opened, Which, hours};
+use super::opened::{Opened, Which};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::supplies::{Costs, machine_costs, part_costs, reserved, to_buy};
 use crate::paper::supplies::{shopping_csv, stock_csv};
 use crate::record::{BadLine, Change, KitState, TableMaterial, Word as _, read_materials};
@@ -283,7 +284,7 @@ fn in_words(form: &Form) -> String {
             "bought for {bought}, {spent} in materials, {hours} at it",
             bought = bought,
             spent = spent,
-            hours = hours(costs.minutes)
+            hours = hours_text(costs.minutes)
         );
         let _ = write!(lines, "\n  {machine}: {said}");
         if !costs.complete {

@@ -17,8 +17,9 @@ use std::fmt::Write as _;
 use clap::Args;
 use serde::Serialize;
 
-use super::opened::{Opened, Which, hours};
+use super::opened::{Opened, Which};
 use super::{Answer, as_json};
+use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::tonight::{Evening, Item, PATIENCE, Why, tonight};
 use crate::assess::{Task, tonight as assess};
@@ -160,12 +161,12 @@ fn form(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> Form {
 
 fn in_words(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> String {
     if plan.chosen.is_empty() {
-        return text!("Nothing that can be done fits {time}.", time = hours(evening.minutes));
+        return text!("Nothing that can be done fits {time}.", time = hours_text(evening.minutes));
     }
     let mut lines = text!(
         "{minutes} of {time}, setting up included:",
-        minutes = hours(plan.minutes),
-        time = hours(evening.minutes)
+        minutes = hours_text(plan.minutes),
+        time = hours_text(evening.minutes)
     );
     let mut sitting = None;
     for chosen in &plan.chosen {
@@ -175,7 +176,7 @@ fn in_words(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> String
             let _ = write!(lines, "\n{}", sitting_in_words(plan, task.sitting(), opened));
         }
         let part = part_name(&opened.logbook, chosen.part);
-        let _ = write!(lines, "\n  > {part}: {}, {}", task.title(), hours(chosen.minutes));
+        let _ = write!(lines, "\n  > {part}: {}, {}", task.title(), hours_text(chosen.minutes));
         if task.wait_hours() > 0 {
             lines += &text!(" + {hours} h waiting", hours = task.wait_hours());
         }
@@ -201,7 +202,7 @@ fn in_words(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> String
     for missed in &plan.missed {
         let (task, _) = task(opened, missed.part_at, missed.task);
         let part = part_name(&opened.logbook, missed.part);
-        let short = text!("{time} lacking", time = hours(missed.short));
+        let short = text!("{time} lacking", time = hours_text(missed.short));
         let _ = write!(lines, "\n  - {part}: {}, {short}", task.title());
     }
     lines

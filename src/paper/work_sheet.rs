@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::html::{element, page};
+use crate::assess::outstanding::hours_text;
 use crate::assess::tonight::{Evening, Tonight};
 use crate::assess::{Answers, PartAnswers, Task};
 use crate::record::{Competence, Logbook};
@@ -60,10 +61,13 @@ impl WorkSheet {
                 group.pieces.push(piece);
             }
         }
-        let time = format!("{:.1}", f64::from(evening.minutes) / 60.0);
         Self {
             title: text!("Work of an evening, {day}", day = answers.today),
-            remark: text!("{minutes} min of {hours} h, setting up included", minutes = plan.minutes, hours = time),
+            remark: text!(
+                "{time} of {evening}, setting up included",
+                time = hours_text(plan.minutes),
+                evening = hours_text(evening.minutes)
+            ),
             groups: groups.into_iter().map(|(_, group)| group).collect(),
         }
     }

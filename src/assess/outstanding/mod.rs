@@ -18,7 +18,7 @@ pub use list::{of_part, undecided};
 pub use record::{blank_work, record_of};
 pub use shown::{Shown, shown};
 pub use stock::Stock;
-pub use totals::{MaterialNeed, Totals, materials};
+pub use totals::{MaterialNeed, Totals, hours_text, materials};
 
 use crate::record::{Competence, FindingId, Hold, Nature, PartId, Work, WorkId, WorkState};
 use crate::rules::WorkRule;

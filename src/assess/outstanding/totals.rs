@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use super::Task;
 use crate::record::Material;
+use crate::text;
 
 /// What a number of tasks comes to.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -74,4 +75,13 @@ pub fn materials<'a>(tasks: impl IntoIterator<Item = &'a Task>, stock: &[Arc<Mat
         .into_iter()
         .map(|(name, tasks)| MaterialNeed { name: name.to_owned(), tasks, stock: in_stock(name) })
         .collect()
+}
+
+/// Minutes as people say them: "40 min", "3 h 20 min".
+pub fn hours_text(minutes: u32) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, minutes) => text!("{minutes} min", minutes = minutes),
+        (hours, 0) => text!("{hours} h", hours = hours),
+        (hours, minutes) => text!("{hours} h {minutes} min", hours = hours, minutes = minutes),
+    }
 }

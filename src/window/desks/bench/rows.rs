@@ -3,10 +3,10 @@
 use egui::Id;
 
 use super::order::{Line, Order};
+use crate::assess::outstanding::hours_text;
 use crate::assess::{PartAnswers, Task};
 use crate::record::{Competence, Word, WorkState};
 use crate::text;
-use crate::window::desks::machines::hours_text;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{Cells, Column, Rows, Width};

@@ -6,6 +6,7 @@ use egui::{Button, ScrollArea, Ui, WidgetInfo};
 
 use super::panel::{Beside, side_ui, sides};
 use super::rows::takes_text;
+use crate::assess::outstanding::hours_text;
 use crate::assess::tonight::{Chosen, Evening, Missed, PATIENCE, Tonight, Why, tonight};
 use crate::assess::{Answers, PartAnswers, Patience, Task};
 use crate::paper::WorkSheet;
@@ -13,7 +14,6 @@ use crate::record::{Logbook, WorkState};
 use crate::rules::Rules;
 use crate::text::say;
 use crate::window::background::Background;
-use crate::window::desks::machines::hours_text;
 use crate::window::forms::work::begin;
 use crate::window::forms::{Ending, HoursField, heed_ui};
 use crate::window::outbox::{Outbox, View};
@@ -24,7 +24,7 @@ use crate::window::widgets::{body, first_ui, hold_ui, link_ui, press_ui, remark,
 use crate::{counted, text};
 
 /// Lines are no wider than this, points.
-const COLUMN: f32 = 200.0 * GRID;
+const COLUMN: f32 = 240.0 * GRID;
 
 /// What the view keeps.
 #[derive(Default)]

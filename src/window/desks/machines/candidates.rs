@@ -6,8 +6,8 @@ use egui::{Checkbox, Role as Accessible, Ui, WidgetInfo, vec2};
 
 use super::acts;
 use super::fit::{Told, mark_of, told_ui};
-use super::list::hours_text;
 use crate::assess::fit::candidates::{Candidate, Candidates};
+use crate::assess::outstanding::hours_text;
 use crate::assess::{Answers, PartState};
 use crate::record::{MachineFile, PartId, Role, RoleId, Word};
 use crate::text;

@@ -3,6 +3,7 @@
 use egui::{Align, Layout, ScrollArea, Ui};
 
 use super::gates::{gate_marks, power_word, step_ui};
+use crate::assess::outstanding::hours_text;
 use crate::assess::{Gate, MachineAnswers, Readiness, Totals};
 use crate::record::{MachineFile, When, Word};
 use crate::text;
@@ -93,13 +94,4 @@ pub fn left_text(readiness: &Readiness) -> String {
         words.push(text!("{time} of proofs", time = hours_text(readiness.proof_minutes)));
     }
     words.join(", ")
-}
-
-/// "40 min", "3 h 20 min".
-pub fn hours_text(minutes: u32) -> String {
-    match (minutes / 60, minutes % 60) {
-        (0, minutes) => text!("{minutes} min", minutes = minutes),
-        (hours, 0) => text!("{hours} h", hours = hours),
-        (hours, minutes) => text!("{hours} h {minutes} min", hours = hours, minutes = minutes),
-    }
 }

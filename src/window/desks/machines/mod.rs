@@ -24,7 +24,7 @@ use crate::window::widgets::{body, first_ui, press_ui, title_ui};
 
 pub use fit::{Told, mark_of, told_ui};
 pub use gates::power_word;
-pub use list::{hours_text, window_text};
+pub use list::window_text;
 pub use room::{Room, RoomAct};
 
 /// What the desk keeps.

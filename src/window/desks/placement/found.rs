@@ -3,10 +3,11 @@
 use std::collections::HashMap;
 use std::sync::Arc;
 
+use crate::assess::outstanding::hours_text;
 use crate::assess::placement::{Asked, Move, Proposal, Seated, Term};
 use crate::assess::reason::{machine_name, role_name};
 use crate::record::{Kind, Logbook, MachineId, PartId, RoleId, Word};
-use crate::window::desks::machines::{hours_text, window_text};
+use crate::window::desks::machines::window_text;
 use crate::{counted, text};
 
 /// How a part stands to its place.

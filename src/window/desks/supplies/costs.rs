@@ -6,10 +6,10 @@ use egui::{Id, Ui};
 
 use super::Books;
 use crate::assess::Answers;
+use crate::assess::outstanding::hours_text;
 use crate::assess::supplies::{Costs, machine_costs, part_costs};
 use crate::record::{Logbook, MachineId, PartId};
 use crate::text;
-use crate::window::desks::machines::hours_text;
 use crate::window::forms::money_text;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
@@ -44,8 +44,8 @@ fn columns() -> [Column<'static>; 4] {
     let column = |title, width, shown_from| Column { title, width, sorts: false, shown_from };
     [
         column(text!("Machine or part"), Width::Share(3.0), 0.0),
-        column(text!("Bought for"), Width::Points(32.0 * GRID), 0.0),
-        column(text!("Materials"), Width::Points(30.0 * GRID), 0.0),
+        column(text!("Bought for"), Width::Points(40.0 * GRID), 0.0),
+        column(text!("Materials"), Width::Points(40.0 * GRID), 150.0 * GRID),
         column(text!("Hours"), Width::Points(24.0 * GRID), 0.0),
     ]
 }

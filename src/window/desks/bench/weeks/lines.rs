@@ -109,10 +109,10 @@ pub fn columns(ui: &Ui) -> [Column<'static>; 5] {
     let dates =
         ui.painter().layout_no_wrap("0000-00-00 to 0000-00-00".to_owned(), TextRole::Body.font(), ui.tokens().ink);
     [
-        column(text!("What to do"), Width::Share(2.0), 0.0),
+        column(text!("What to do"), Width::Share(2.6), 0.0),
         column(text!("On"), Width::Share(1.2), 220.0 * GRID),
         column(text!("When"), Width::Points(dates.size().x + 4.0 * GRID), 0.0),
-        column(text!("Longest path"), Width::Points(28.0 * GRID), 170.0 * GRID),
+        column(text!("Longest path"), Width::Points(28.0 * GRID), 190.0 * GRID),
         column("", Width::Share(3.2), 130.0 * GRID),
     ]
 }
