@@ -1,6 +1,6 @@
 //! What kits hold of the stock and bring to it, and which positions and parts wait for a kit.
 
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, HashMap, HashSet};
 
 use crate::record::{CapacitorId, KitFile, KitId, KitState, Logbook, MaterialId, PartId};
 
@@ -88,14 +88,18 @@ impl Waiting<'_> {
 /// The unfinished kits that serve positions of parts, by part.
 pub fn waiting(logbook: &Logbook) -> BTreeMap<PartId, Vec<Waiting<'_>>> {
     let mut waiting: BTreeMap<PartId, Vec<Waiting<'_>>> = BTreeMap::new();
-    if logbook.kits.iter().all(|file| !file.kit.state.is_unfinished()) {
+    let unfinished = || logbook.kits.iter().filter(|file| file.kit.state.is_unfinished());
+    let served: HashSet<CapacitorId> =
+        unfinished().flat_map(|file| file.positions().map(|one| one.capacitor)).collect();
+    if served.is_empty() {
         return waiting;
     }
-    let mut of: HashMap<CapacitorId, PartId> = HashMap::new();
+    let mut of: HashMap<CapacitorId, PartId> = HashMap::with_capacity(served.len());
     for file in &logbook.parts {
-        of.extend(file.capacitors.iter().map(|one| (one.position.id, file.part.id)));
+        let own = file.capacitors.iter().map(|one| one.position.id).filter(|id| served.contains(id));
+        of.extend(own.map(|id| (id, file.part.id)));
     }
-    for file in logbook.kits.iter().filter(|file| file.kit.state.is_unfinished()) {
+    for file in unfinished() {
         let mut counts: BTreeMap<PartId, usize> = BTreeMap::new();
         for part in file.positions().filter_map(|one| of.get(&one.capacitor)) {
             *counts.entry(*part).or_default() += 1;
