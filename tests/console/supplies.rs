@@ -1,5 +1,7 @@
 //! `kit` and `supplies` about the sample workshop; CSV out and in.
 
+use serde_json::Value;
+
 use crate::sample::closed as sample;
 use crate::{benchwright, json, list, reason, text};
 
