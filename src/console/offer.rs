@@ -1,5 +1,5 @@
-//! `offer LOGBOOK KIND [--connector ID]… [--figure NAME=VALUE]… [--made DATE]`: have I one, which machine lacks it, and
-//! what would it improve, by how much.
+//! `offer LOGBOOK KIND [--connector [needs:|offers:]ID[=COUNT]]… [--figure NAME=VALUE]… [--made DATE]`: have I one,
+//! which machine lacks it, and what would it improve, by how much.
 //!
 //! JSON: `{"kind": "sound_card", "have": [{"part": "0042", "state": "sound", "machine": null}, …], "lacking": [use, …],
 //! "improves": [use, …]}`. A use is `{"machine": "Orla", "role": "Sound card", "replaces": "0017", "required": true,
@@ -28,7 +28,7 @@ pub struct OfPart {
     which: Which,
     #[arg(help = text!("What is offered: sound_card, “Sound card”"))]
     kind: String,
-    #[arg(long, value_name = "ID", help = text!("A connector that it has, as `work-out connector` lists them"))]
+    #[arg(long, value_name = "ID", help = text!("A connector that it has, as `work-out connector` lists them: simm-72, simm-72=4, offers:pga-132"))]
     connector: Vec<String>,
     #[arg(long, value_name = "NAME=VALUE", help = text!("A figure that is told of it: core_clock_mhz=133"))]
     figure: Vec<String>,

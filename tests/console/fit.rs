@@ -174,6 +174,8 @@ fn an_offered_card_is_what_the_schoolroom_lacks_and_a_wrong_word_is_named() {
     assert!(list(schoolroom, "gains").is_empty(), "other roles stay empty, and its gate with them: {schoolroom:#}");
     let words = text(&["offer", &logbook, "Multi-I/O card", "--connector", "isa-16"]);
     assert!(words.contains("The schoolroom, 1991 lacks it: Multi-I/O card"), "{words}");
+    let wrong = reason(&["offer", &logbook, "mainboard", "--connector", "simm-72=many"]);
+    assert!(wrong.contains("“simm-72=many” has no whole number from 1 to 99 after ="), "{wrong}");
     let wrong = reason(&["offer", &logbook, "processor", "--connector", "socket-77"]);
     assert!(wrong.contains("“socket-77” is no connector") && wrong.contains("socket-7"), "{wrong}");
 }

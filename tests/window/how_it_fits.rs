@@ -256,6 +256,10 @@ fn an_offered_part_is_answered_as_it_is_told() {
     hand.window.key_press(egui::Key::Enter);
     hand.window.run();
     assert!(says(&hand, "You have none; no machine lacks one"), "none for this bus");
+    hand.press("It offers VL-Bus, and needs none");
+    hand.press("It needs VL-Bus, and offers none");
+    hand.press("One VL-Bus more");
+    assert!(says(&hand, "You have none; no machine lacks one"), "none that takes two");
     hand.press("Take VL-Bus out");
     assert!(says(&hand, "You have 1 (0 free)"));
     hand.fill("Figures, with semicolons between", "volume=11");

@@ -5,6 +5,8 @@
 mod read;
 mod said;
 
+pub use read::usual_side;
+
 use std::sync::Arc;
 
 use super::fit::{Because, Build, Models, RoleFill, Tally, Verdict};
@@ -25,9 +27,18 @@ const SAME: f64 = 0.005;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Offered {
     pub kind: Kind,
-    pub connectors: Vec<(Side, String)>,
+    pub connectors: Vec<Plug>,
     pub figures: Vec<(Figure, f64)>,
     pub made: When,
+}
+
+/// A connector of the offered part.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plug {
+    pub side: Side,
+    pub connector: String,
+    /// How many; taken as one where it is not told.
+    pub count: Option<u32>,
 }
 
 /// A part like it that is there already.
@@ -138,8 +149,12 @@ impl Offered {
     /// Parts of the kind that have its connectors and figures, as far as they are told.
     fn have(&self, answers: &Answers) -> Vec<Have> {
         let is_like = |design: Option<&Arc<DesignFile>>| {
-            let connectors = self.connectors.iter().all(|(side, id)| {
-                design.is_some_and(|file| file.connectors.iter().any(|row| row.side == *side && row.connector == *id))
+            let connectors = self.connectors.iter().all(|plug| {
+                let is_same = |row: &DesignConnector| {
+                    (row.side, &row.connector) == (plug.side, &plug.connector)
+                        && plug.count.is_none_or(|count| count == row.count)
+                };
+                design.is_some_and(|file| file.connectors.iter().any(is_same))
             });
             let figures = self.figures.iter().all(|(figure, value)| {
                 let is_same = |row: &DesignFigure| (row.value - value).abs() <= SAME * value.abs();
@@ -175,12 +190,12 @@ impl Offered {
             discontinued: self.made,
             note: String::new(),
         });
-        let connector = |(side, id): &(Side, String)| DesignConnector {
+        let connector = |plug: &Plug| DesignConnector {
             id: Id::from_uuid(uuid::Uuid::max()),
             design,
-            side: *side,
-            connector: id.clone(),
-            count: 1,
+            side: plug.side,
+            connector: plug.connector.clone(),
+            count: plug.count.unwrap_or(1),
             note: String::new(),
         };
         file.connectors = self.connectors.iter().map(connector).collect();

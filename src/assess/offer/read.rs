@@ -1,6 +1,6 @@
 //! An offered part as it is typed: kind, connectors and figures by their names or labels.
 
-use super::Offered;
+use super::{Offered, Plug};
 use crate::record::{Figure, Kind, NoDate, Side, When, Word};
 use crate::rules::Connectors;
 use crate::rules::connectors::Family;
@@ -8,6 +8,9 @@ use crate::text;
 
 /// How many near ones are told where a word is not known.
 const NEAR: usize = 6;
+
+/// No part has more of one connector.
+const MOST_OF_ONE: u32 = 99;
 
 impl Offered {
     /// Reads what is told of a part. What cannot be read is named, with those that are near.
@@ -39,13 +42,24 @@ fn read_kind(typed: &str) -> Result<Kind, String> {
     })
 }
 
-fn connector(kind: Kind, typed: &str, table: &Connectors) -> Result<(Side, String), String> {
-    let found = table.all().find(|row| is_called(typed, &row.id, table.label(&row.id)));
+/// `simm-72`, `simm-72=4`, `offers:pga-132`: the side is the usual one of the kind where it is not told.
+fn connector(kind: Kind, typed: &str, table: &Connectors) -> Result<Plug, String> {
+    let told = typed.split_once(':').and_then(|(word, rest)| Some((Side::named(word.trim())?, rest)));
+    let (side, rest) = told.map_or((None, typed), |(side, rest)| (Some(side), rest));
+    let (name, count) = rest.split_once('=').map_or((rest, None), |(name, count)| (name, Some(count)));
+    let found = table.all().find(|row| is_called(name, &row.id, table.label(&row.id)));
     let found = found.ok_or_else(|| {
-        let near = near(typed, table.all().map(|row| (row.id.as_str(), table.label(&row.id))));
-        text!("“{typed}” is no connector; there are {near}", typed = typed, near = near)
+        let near = near(name, table.all().map(|row| (row.id.as_str(), table.label(&row.id))));
+        text!("“{typed}” is no connector; there are {near}", typed = name, near = near)
     })?;
-    Ok((side(kind, found.family), found.id.clone()))
+    let read = |count: &str| {
+        let count = count.trim().parse::<u32>().ok().filter(|count| (1..=MOST_OF_ONE).contains(count));
+        count.ok_or_else(|| {
+            text!("“{typed}” has no whole number from 1 to {most} after =", typed = typed, most = MOST_OF_ONE)
+        })
+    };
+    let side = side.unwrap_or_else(|| usual_side(kind, found.family));
+    Ok(Plug { side, connector: found.id.clone(), count: count.map(read).transpose()? })
 }
 
 fn figure(typed: &str) -> Result<(Figure, f64), String> {
@@ -81,7 +95,7 @@ fn near<'a>(typed: &str, all: impl Iterator<Item = (&'a str, &'a str)>) -> Strin
 }
 
 /// Whether a kind of part offers a connector or needs it. Common practice, no source.
-fn side(kind: Kind, family: Family) -> Side {
+pub fn usual_side(kind: Kind, family: Family) -> Side {
     use Family::{BoardPower, Disk, DrivePower, Floppy, Mounting, Outline, Port, Video};
     let offers = match kind {
         Kind::Mainboard => !matches!(family, BoardPower | Outline),

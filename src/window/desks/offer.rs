@@ -6,12 +6,12 @@ use egui::{Role, ScrollArea, Ui, WidgetInfo};
 use super::machines::{Told, mark_of, told_ui};
 use crate::assess::Answers;
 use crate::assess::fit::Because;
-use crate::assess::offer::{Offer, Offered, Use};
-use crate::record::{Figure, Kind, Logbook, Word};
-use crate::rules::Rules;
+use crate::assess::offer::{Offer, Offered, Use, usual_side};
+use crate::record::{Figure, Kind, Logbook, Side, Word};
+use crate::rules::{Connectors, Rules};
 use crate::text;
 use crate::window::background::Background;
-use crate::window::forms::all_connectors;
+use crate::window::forms::{all_connectors, connector_row_ui};
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, Themed};
@@ -29,9 +29,18 @@ const SMALL_PARTS: usize = 500;
 #[derive(Clone, Debug, PartialEq)]
 struct Asked {
     kind: Kind,
-    connectors: Vec<String>,
+    connectors: Vec<Plug>,
     figures: String,
     made: String,
+}
+
+/// A connector that it is told to have.
+#[derive(Clone, Debug, PartialEq)]
+struct Plug {
+    id: String,
+    count: u32,
+    /// `None` for the usual one of the kind.
+    side: Option<Side>,
 }
 
 /// What the page keeps.
@@ -56,12 +65,47 @@ impl Default for OfferDesk {
     }
 }
 
+impl Plug {
+    fn side(&self, kind: Kind, table: &Connectors) -> Side {
+        let usual = || table.get(&self.id).map_or(Side::Needs, |row| usual_side(kind, row.family));
+        self.side.unwrap_or_else(usual)
+    }
+
+    /// As the console takes it; one alone may be any number.
+    fn typed(&self, kind: Kind, table: &Connectors) -> String {
+        let side = self.side(kind, table).name();
+        if self.count > 1 { format!("{side}:{}={}", self.id, self.count) } else { format!("{side}:{}", self.id) }
+    }
+
+    /// Whether it needs or offers it, and how many: each to be changed; whether it is taken out.
+    fn ui(&mut self, ui: &mut Ui, kind: Kind, table: &Connectors) -> bool {
+        let side = self.side(kind, table);
+        let label = table.label(&self.id);
+        let (word, other, turned) = match side {
+            Side::Needs => (text!("needs"), Side::Offers, text!("It offers {name}, and needs none", name = label)),
+            Side::Offers => (text!("offers"), Side::Needs, text!("It needs {name}, and offers none", name = label)),
+        };
+        let mut wanted = None;
+        ui.horizontal(|ui| {
+            let link = link_ui(ui, word);
+            link.widget_info(|| WidgetInfo::labeled(Role::Button, true, &turned));
+            if link.on_hover_text(&turned).clicked() {
+                self.side = Some(other);
+            }
+            wanted = connector_row_ui(ui, label, self.count);
+        });
+        self.count = wanted.unwrap_or(self.count);
+        wanted == Some(0)
+    }
+}
+
 impl Asked {
     fn answer(&self, logbook: &Logbook, answers: &Answers, rules: &Rules) -> Result<Shown, String> {
         let figures: Vec<String> =
             self.figures.split(';').map(str::trim).filter(|typed| !typed.is_empty()).map(str::to_owned).collect();
         let table = &rules.connectors;
-        let offered = Offered::read(self.kind.name(), &self.connectors, &figures, &self.made, table)?;
+        let connectors: Vec<String> = self.connectors.iter().map(|plug| plug.typed(self.kind, table)).collect();
+        let offered = Offered::read(self.kind.name(), &connectors, &figures, &self.made, table)?;
         let offer = offered.answer(logbook, answers, rules);
         // Sentences name the offered part too.
         let told_of = |because: &Because| Told::of(because, &offer.logbook, rules);
@@ -120,26 +164,16 @@ impl OfferDesk {
                 }
             }
         });
-        ui.horizontal_wrapped(|ui| {
-            let mut taken = None;
-            for (at, id) in asked.connectors.iter().enumerate() {
-                let label = view.rules.connectors.label(id);
-                let link = link_ui(ui, label);
-                let name = text!("Take {name} out", name = label);
-                link.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
-                if link.on_hover_text(&name).clicked() {
-                    taken = Some(at);
-                }
-            }
-            if let Some(at) = taken {
-                asked.connectors.remove(at);
-            }
+        let kind = asked.kind;
+        asked.connectors.retain_mut(|plug| {
+            let id = plug.id.clone();
+            !ui.push_id(id, |ui| plug.ui(ui, kind, &view.rules.connectors)).inner
         });
         let asking = Asking { label: text!("A connector that it has"), new_word: None, shows_all: false };
         if let Some(Pick::One(id)) = adding.ui(ui, asking, (), || all_connectors(view.rules))
-            && !asked.connectors.contains(&id)
+            && !asked.connectors.iter().any(|plug| plug.id == id)
         {
-            asked.connectors.push(id);
+            asked.connectors.push(Plug { id, count: 1, side: None });
         }
     }
 }

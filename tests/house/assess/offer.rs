@@ -72,6 +72,16 @@ fn a_card_for_a_slot_that_is_not_there_is_said_not_to_fit() {
 }
 
 #[test]
+fn how_many_of_a_connector_and_which_side_are_as_told() {
+    let verdict = |connector: &str| offer("sound_card", &[connector], &[]).lacking[0].verdict;
+    // The board has one slot: one card of one slot goes in, one that takes two does not.
+    assert!(verdict("needs:isa-16=1") < Verdict::No);
+    assert_eq!(verdict("isa-16=2"), Verdict::No);
+    // What a card has for others asks nothing of the board.
+    assert!(verdict("offers:isa-16=2") < Verdict::No);
+}
+
+#[test]
 fn a_faster_processor_improves_by_so_many_megahertz_and_a_wrong_one_by_nothing() {
     let figures = ["bus_clock_mhz=66", "core_clock_mhz=133", "core_voltage_v=3.3"];
     let better = offer("processor", &["socket-7"], &figures);
@@ -106,6 +116,7 @@ fn what_cannot_be_read_is_named_with_what_is_near() {
     let says = |error: String, words: [&str; 2]| assert!(words.iter().all(|word| error.contains(word)), "{error}");
     says(read("sound", &[], &[], ""), ["“sound” is no kind of part", "sound_card"]);
     says(read("processor", &["socket-77"], &[], ""), ["“socket-77” is no connector", "socket-7"]);
+    says(read("mainboard", &["simm-72=0"], &[], ""), ["“simm-72=0” has no whole number", "from 1 to 99"]);
     says(read("processor", &[], &["core_clock=133"], ""), ["“core_clock” is no figure", "core_clock_mhz"]);
     says(read("processor", &[], &["core_clock_mhz"], ""), ["“core_clock_mhz” is no figure", "NAME=VALUE"]);
     says(read("processor", &[], &["core_clock_mhz=fast"], ""), ["core_clock_mhz=fast", "0 or more"]);
