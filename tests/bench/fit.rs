@@ -1,4 +1,4 @@
-//! How long fit takes: a whole machine, the exchange of one part in it, all candidates of one role.
+//! How long fit takes: a whole machine, the exchange of one part in it, all candidates of one role, an offered part.
 //!
 //! `cargo bench --bench fit` prints each figure with its target: an invented logbook of 10,000 parts, the shipped
 //! tables. Medians of several rounds, plain wall clock. Of the exchanges each place of the machine is told, and of the
@@ -11,6 +11,7 @@ use std::time::Instant;
 use benchwright::assess::Answers;
 use benchwright::assess::fit::candidates::Candidates;
 use benchwright::assess::fit::{Build, Models, Piece};
+use benchwright::assess::offer::Offered;
 use benchwright::record::Word;
 use benchwright::rules::Rules;
 use benchwright::store::invent;
@@ -86,5 +87,11 @@ fn main() {
         let figure = median_us(1, || drop(black_box(count())));
         let what = format!("{} candidates: {}", count().ranked.len(), role.kind.label().to_lowercase());
         show(&what, figure, 20_000.0);
+    }
+
+    for (kind, connector) in [("sound_card", "isa-16"), ("memory_module", "simm-72")] {
+        let offered = Offered::read(kind, &[connector.to_owned()], &[], "1994", &rules.connectors).unwrap();
+        let figure = median_us(1, || drop(black_box(offered.answer(&logbook, &answers, &rules))));
+        show(&format!("offered for {} machines: {kind}", answers.machines.len()), figure, 100_000.0);
     }
 }
