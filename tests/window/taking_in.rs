@@ -107,6 +107,8 @@ fn what_cannot_be_taken_in_is_listed_with_its_reason_and_can_be_copied() {
     drop_files(&mut hand, &[&good, &empty, &letter]);
     hand.wait("the good one", |app| photos(app, board.id).len() == 1);
     wait_to_say(&mut hand, "2 of 3 files were not taken in");
+    // While lines come and go, a press may miss.
+    hand.wait("the rest", |app| !app.taking_in().is_busy());
     hand.settle();
     assert!(!says(&hand, "“empty.jpg” is empty"), "the reasons wait until they are asked for");
     hand.press("See which, and why…");
