@@ -29,7 +29,7 @@ pub struct Roles {
 const NAME: f32 = 34.0 * GRID;
 const PART: f32 = 68.0 * GRID;
 const STAND: f32 = 20.0 * GRID;
-const ACTS: f32 = 82.0 * GRID;
+const ACTS: f32 = 104.0 * GRID;
 
 impl Roles {
     /// Draws the time line with its acts.

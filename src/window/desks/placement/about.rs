@@ -139,7 +139,8 @@ fn priced(
     }
     // What it takes the place of is told by itself.
     lacks.retain(|lack| !matches!(lack, Lack::Better { .. }));
-    let cost = (proposal.worth - other.worth, proposal.is_proven() && other.is_proven());
+    // Neither is worth more than its bound.
+    let cost = (proposal.worth - other.bound, proposal.bound - other.worth);
     let against = Lack::all(&lacks, asked);
     (Priced { part, machine, name, cost: Some(cost), against }, out(proposal, other, machine, part))
 }

@@ -6,7 +6,7 @@ use egui::{
 
 use super::about::Said;
 use super::found::{Column, Found};
-use super::grid::{BAND, COLUMN, Grid, HEADING, LABEL, Placed, SHELF};
+use super::grid::{BAND, Columns, Grid, HEADING, LABEL, Placed, SHELF};
 use super::lines::{lines_ui, rival_ui};
 use super::slip::{gap_ui, line_of, paint, slip_ui};
 use crate::record::{Kind, MachineId, PartId, Word};
@@ -36,8 +36,9 @@ pub struct Drawing<'a> {
 impl Drawing<'_> {
     /// Draws it into the room that is left.
     pub fn ui(&self, ui: &mut Ui, more: impl Fn(Kind) -> usize) -> Option<Done> {
-        let grid = Grid::of(self.found, self.shows_settled, more);
         let body = ui.available_rect_before_wrap();
+        let scrollbar = ui.spacing().scroll.allocated_width();
+        let grid = Grid::of(self.found, self.shows_settled, body.width() - scrollbar, more);
         let id = ui.scope_id().with("drawing");
         let response = ui.interact(body, id, Sense::focusable_noninteractive());
         response.widget_info(|| WidgetInfo::labeled(Role::ListBox, true, name(self.found)));
@@ -67,7 +68,8 @@ impl Drawing<'_> {
         let shelf_x = origin.x + shelf_left;
         let heading_y = origin.y + viewport.min.y;
         let below = whole.intersect(Rect::everything_below(heading_y + HEADING));
-        let room = Room { origin, shelf_x, machines: below.intersect(Rect::everything_left_of(shelf_x)), below };
+        let machines = below.intersect(Rect::everything_left_of(shelf_x));
+        let room = Room { origin, shelf_x, columns: grid.columns, machines, below };
         if let Some(chosen) = self.chosen.filter(|_| self.follow) {
             self.scroll_to(ui, grid, chosen, &room);
         }
@@ -84,7 +86,7 @@ impl Drawing<'_> {
         machines.set_clip_rect(room.machines);
         let mut shelf = ui.new_child(egui::UiBuilder::new().max_rect(ui.max_rect()).id_salt("shelf"));
         shelf.set_clip_rect(room.below);
-        let (first, last) = in_view(self.found, viewport);
+        let (first, last) = room.in_view(self.found, viewport);
         for placed in &lanes {
             lines_ui(ui, placed, self, &room);
             for column in first..last {
@@ -164,8 +166,8 @@ impl Drawing<'_> {
             let tokens = ui.tokens();
             let painter = ui.ctx().layer_painter(egui::LayerId::new(egui::Order::Tooltip, Id::unique("dragged slip")));
             if let Some(Over::Machine(column)) = room.under(pointer, self.found) {
-                let left = room.origin.x + Grid::left(column);
-                let over = Rect::from_x_y_ranges(left..=left + COLUMN, room.machines.y_range());
+                let left = room.origin.x + room.columns.left(column);
+                let over = Rect::from_x_y_ranges(left..=left + room.columns.width, room.machines.y_range());
                 let stroke = Stroke::new(2.0, tokens.press);
                 painter.rect_stroke(over.intersect(room.machines), 2.0, stroke, egui::StrokeKind::Inside);
             }
@@ -188,27 +190,42 @@ impl Drawing<'_> {
         let band = Rect::from_x_y_ranges(whole.x_range(), y..=y + HEADING).intersect(whole);
         ui.painter().rect_filled(band, 0.0, tokens.page);
         for column in first..last {
-            let left = room.origin.x + Grid::left(column);
-            let rect = Rect::from_min_size(pos2(left, y), vec2(COLUMN, HEADING));
+            let left = room.origin.x + room.columns.left(column);
+            let rect = Rect::from_min_size(pos2(left, y), vec2(room.columns.width, HEADING));
             let clip = rect.intersect(Rect::everything_left_of(room.shelf_x)).intersect(whole);
             column_ui(ui, rect, clip, &self.found.columns[column]);
         }
         let x = room.shelf_x;
         ui.painter().vline(x, whole.y_range(), Stroke::new(1.0, tokens.hairline));
-        let at = pos2(x + 2.0 * GRID, y + 3.0 * GRID);
-        ui.painter().text(at, egui::Align2::LEFT_CENTER, text!("Left over"), TextRole::Section.font(), tokens.ink);
-        let at = pos2(x + 2.0 * GRID, y + 8.0 * GRID);
-        line_of(ui.painter(), at, SHELF - 4.0 * GRID, text!("spares that could go somewhere"), tokens.ink_weak);
+        let left = x + 2.0 * GRID;
+        let title = ui.painter().text(
+            pos2(left, y + 0.5 * GRID),
+            egui::Align2::LEFT_TOP,
+            text!("Left over"),
+            TextRole::Strong.font(),
+            tokens.ink,
+        );
+        let width = SHELF - 4.0 * GRID;
+        let line = |number: f32| pos2(left, title.bottom() + (2.5 + 4.0 * number) * GRID);
+        line_of(ui.painter(), line(0.0), width, text!("spares with a use"), tokens.ink_weak);
+        let all = self.found.columns.len();
+        if last - first < all {
+            let said = text!("beside machines {first} to {last} of {all}", first = first + 1, last = last, all = all);
+            line_of(ui.painter(), line(1.0), width, &said, tokens.ink_weak);
+            let rect = Rect::from_center_size(line(1.0) + vec2(width / 2.0, 0.0), vec2(width, 4.0 * GRID));
+            let response = ui.interact(rect, ui.scope_id().with("machines in view"), Sense::HOVER);
+            response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &said));
+        }
     }
 
     fn scroll_to(&self, ui: &Ui, grid: &Grid, part: PartId, room: &Room) {
         let Some((_, column, at)) = grid.slips().find(|(slip, ..)| self.found.slips[*slip].part == part) else {
             return;
         };
-        let mut rect = Rect::from_min_size(at, super::grid::SLIP).translate(room.origin.to_vec2());
+        let mut rect = Rect::from_min_size(at, grid.lanes[0].on_shelf(0).size()).translate(room.origin.to_vec2());
         if column == self.found.columns.len() {
             // The shelf is always in view.
-            rect = rect.translate(vec2(room.shelf_x - room.origin.x - Grid::left(column), 0.0));
+            rect = rect.translate(vec2(room.shelf_x - room.origin.x - grid.columns.left(column), 0.0));
         } else {
             rect.max.x += SHELF;
         }
@@ -222,6 +239,7 @@ pub struct Room {
     /// Where the drawing begins; outside the window once it is scrolled.
     pub origin: egui::Pos2,
     pub shelf_x: f32,
+    pub columns: Columns,
     /// What is seen of the machines.
     pub machines: Rect,
     /// What is seen below the heading.
@@ -237,17 +255,23 @@ enum Over {
 impl Room {
     /// The rectangle of a spare on the shelf.
     pub fn on_shelf(&self, placed: &Placed, row: usize) -> Rect {
-        let rect = placed.rect(0, row);
-        rect.translate(vec2(self.shelf_x, self.origin.y))
+        placed.on_shelf(row).translate(vec2(self.shelf_x, self.origin.y))
     }
 
     /// What a point is over.
     fn under(&self, point: egui::Pos2, found: &Found) -> Option<Over> {
         if self.machines.contains(point) {
-            let column = ((point.x - self.origin.x) / COLUMN).floor().max(0.0) as usize;
+            let column = self.columns.at(point.x - self.origin.x);
             return (column < found.columns.len()).then_some(Over::Machine(column));
         }
         self.below.contains(point).then_some(Over::Shelf)
+    }
+
+    /// The machines in view, those behind the shelf left out.
+    fn in_view(&self, found: &Found, viewport: Rect) -> (usize, usize) {
+        let first = self.columns.at(viewport.min.x);
+        let last = self.columns.at(self.shelf_x - self.origin.x - 1.0) + 1;
+        (first.min(found.columns.len()), last.min(found.columns.len()))
     }
 }
 
@@ -259,33 +283,28 @@ fn name(found: &Found) -> String {
     )
 }
 
-/// The machines in view.
-fn in_view(found: &Found, viewport: Rect) -> (usize, usize) {
-    let first = (viewport.min.x / COLUMN).floor().max(0.0) as usize;
-    let last = (viewport.max.x / COLUMN).ceil().max(0.0) as usize;
-    (first.min(found.columns.len()), last.min(found.columns.len()))
-}
-
 /// A machine's heading.
 fn column_ui(ui: &Ui, rect: Rect, clip: Rect, column: &Column) {
     let tokens = ui.tokens();
     let painter = ui.painter().with_clip_rect(clip);
     let left = rect.left() + 2.0 * GRID;
-    let width = COLUMN - 4.0 * GRID;
-    let mut job = egui::text::LayoutJob::simple_singleline(column.name.clone(), TextRole::Strong.font(), tokens.ink);
-    job.wrap = egui::text::TextWrapping::truncate_at_width(width);
+    let width = rect.width() - 4.0 * GRID;
+    let name = TextRole::Strong.font();
+    let mut job = egui::text::LayoutJob::simple(column.name.clone(), name, tokens.ink, width);
+    (job.wrap.max_rows, job.wrap.overflow_character) = (2, Some('…'));
     let galley = painter.layout_job(job);
+    let below = rect.top() + GRID + galley.size().y;
     painter.galley(pos2(left, rect.top() + 0.5 * GRID), galley, tokens.ink);
     let colour = if column.is_complete { tokens.gate_passed } else { tokens.power_unknown };
-    line_of(&painter, pos2(left, rect.top() + 7.5 * GRID), width, &column.window, tokens.ink_weak);
+    line_of(&painter, pos2(left, below + 2.0 * GRID), width, &column.window, tokens.ink_weak);
     let mut stands = column.stands.clone();
     if column.settled > 0 {
         stands.push_str(" · ");
-        stands.push_str(&counted!("{count} role settled", "{count} roles settled", column.settled));
+        stands.push_str(&counted!("{count} settled", "{count} settled", column.settled));
     }
-    line_of(&painter, pos2(left, rect.top() + 11.5 * GRID), width, &stands, colour);
+    line_of(&painter, pos2(left, below + 6.0 * GRID), width, &stands, colour);
     let response = ui.interact(rect.intersect(clip), ui.scope_id().with(("column", column.machine)), Sense::HOVER);
-    let name = format!("{}: {stands}", column.name);
+    let name = format!("{}, {}: {stands}", column.name, column.window);
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &name));
     response.on_hover_text(&name);
 }

@@ -6,19 +6,21 @@ use super::found::{Found, Lane};
 use crate::record::{Kind, PartId};
 use crate::window::theme::GRID;
 
-/// How wide a machine is drawn.
-pub const COLUMN: f32 = 46.0 * GRID;
+/// How wide a machine is drawn where there is room for all of them.
+const COLUMN: f32 = 46.0 * GRID;
+/// No narrower than this: as many machines as fit are drawn whole.
+const LEAST_COLUMN: f32 = 40.0 * GRID;
 /// How wide the shelf is drawn.
 pub const SHELF: f32 = 46.0 * GRID;
-/// How high the machines' heading is.
-pub const HEADING: f32 = 17.0 * GRID;
-/// A slip or gap.
-pub const SLIP: Vec2 = vec2(COLUMN - 4.0 * GRID, 10.0 * GRID);
+/// How high the machines' heading is: a name of up to two lines, and two lines of small text.
+pub const HEADING: f32 = 21.0 * GRID;
+/// How high a slip or gap is.
+const SLIP: f32 = 10.0 * GRID;
 const STEP: f32 = 11.0 * GRID;
 /// The lane's name.
-pub const LABEL: f32 = 6.0 * GRID;
+pub const LABEL: f32 = 5.0 * GRID;
 /// The room above the slips of a lane, where lines run and costs stand.
-pub const BAND: f32 = 5.0 * GRID;
+pub const BAND: f32 = 6.5 * GRID;
 /// So many spares are drawn of a lane's shelf before more are asked for.
 pub const SHOWN: usize = 5;
 
@@ -26,7 +28,41 @@ pub const SHOWN: usize = 5;
 pub struct Grid<'a> {
     pub found: &'a Found,
     pub lanes: Vec<Placed<'a>>,
+    pub columns: Columns,
     pub size: Vec2,
+}
+
+/// How wide machines are drawn.
+#[derive(Clone, Copy, Debug)]
+pub struct Columns {
+    pub width: f32,
+}
+
+impl Columns {
+    /// So many machines beside the shelf in a room of this width.
+    fn of(count: usize, room: f32) -> Self {
+        let room = room - SHELF;
+        if count as f32 * COLUMN <= room {
+            return Self { width: COLUMN };
+        }
+        let whole = (room / LEAST_COLUMN).floor().clamp(1.0, count.max(1) as f32);
+        Self { width: (room / whole).max(LEAST_COLUMN) }
+    }
+
+    /// The left edge of a machine, or of the shelf after the last of them.
+    pub fn left(self, column: usize) -> f32 {
+        column as f32 * self.width
+    }
+
+    /// The middle of a machine.
+    pub fn middle(self, column: usize) -> f32 {
+        self.left(column) + self.width / 2.0
+    }
+
+    /// The machine at a distance from the left edge of the first.
+    pub fn at(self, x: f32) -> usize {
+        (x / self.width).floor().max(0.0) as usize
+    }
 }
 
 /// A lane with its place.
@@ -36,26 +72,24 @@ pub struct Placed<'a> {
     pub height: f32,
     /// How many of its spares are drawn.
     pub shown: usize,
+    columns: Columns,
 }
 
 impl<'a> Grid<'a> {
-    /// The lanes of a proposal: contested ones, or all of them. `more` says how many more spares of a kind are drawn.
-    pub fn of(found: &'a Found, all: bool, more: impl Fn(Kind) -> usize) -> Self {
+    /// The lanes of a proposal: contested ones, or all of them, in a room of this width. `more` says how many more
+    /// spares of a kind are drawn.
+    pub fn of(found: &'a Found, all: bool, room: f32, more: impl Fn(Kind) -> usize) -> Self {
+        let columns = Columns::of(found.columns.len(), room);
         let mut lanes = Vec::new();
         let mut top = HEADING;
         for lane in found.lanes.iter().filter(|lane| all || lane.is_contested) {
             let shown = lane.shelf.len().min(SHOWN + more(lane.kind));
             let shelf_rows = shown + usize::from(shown < lane.shelf.len());
             let height = LABEL + BAND + lane.rows.max(shelf_rows) as f32 * STEP + 2.0 * GRID;
-            lanes.push(Placed { lane, top, height, shown });
+            lanes.push(Placed { lane, top, height, shown, columns });
             top += height;
         }
-        Self { found, lanes, size: vec2(found.columns.len() as f32 * COLUMN + SHELF, top + 2.0 * GRID) }
-    }
-
-    /// The left edge of a machine, or of the shelf after the last of them.
-    pub fn left(column: usize) -> f32 {
-        column as f32 * COLUMN
+        Self { found, lanes, columns, size: vec2(columns.left(found.columns.len()) + SHELF, top + 2.0 * GRID) }
     }
 
     /// Where slips of the lane on show begin, and the slips there, with the column and row of each.
@@ -94,11 +128,16 @@ impl<'a> Grid<'a> {
 impl Placed<'_> {
     /// The corner of a slip.
     pub fn at(&self, column: usize, row: usize) -> Pos2 {
-        pos2(Grid::left(column) + 2.0 * GRID, self.top + LABEL + BAND + row as f32 * STEP)
+        pos2(self.columns.left(column) + 2.0 * GRID, self.top + LABEL + BAND + row as f32 * STEP)
     }
 
-    /// The rectangle of a slip.
+    /// The rectangle of a slip in a machine.
     pub fn rect(&self, column: usize, row: usize) -> Rect {
-        Rect::from_min_size(self.at(column, row), SLIP)
+        Rect::from_min_size(self.at(column, row), vec2(self.columns.width - 4.0 * GRID, SLIP))
+    }
+
+    /// The rectangle of a slip on the shelf, from its left edge on.
+    pub fn on_shelf(&self, row: usize) -> Rect {
+        Rect::from_min_size(self.at(0, row), vec2(SHELF - 4.0 * GRID, SLIP))
     }
 }

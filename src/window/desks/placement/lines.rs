@@ -4,7 +4,7 @@ use egui::{Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2
 
 use super::about::Said;
 use super::drawing::{Drawing, Room};
-use super::grid::{BAND, COLUMN, Grid, LABEL, Placed};
+use super::grid::{BAND, LABEL, Placed, SHELF};
 use super::priced::Priced;
 use crate::record::PartId;
 use crate::window::theme::{GRID, TextRole, Themed};
@@ -20,9 +20,11 @@ pub fn lines_ui(ui: &Ui, placed: &Placed, drawing: &Drawing, room: &Room) {
     let painter = ui.painter().with_clip_rect(room.below);
     let rail = room.origin.y + placed.top + LABEL + BAND - GRID;
     let from = match chosen.column {
-        Some(column) => middle(room, column),
-        None => room.shelf_x + COLUMN / 2.0,
+        Some(column) => room.origin.x + room.columns.middle(column),
+        None => room.shelf_x + SHELF / 2.0,
     };
+    // Lines to machines end where the shelf begins.
+    let over_machines = painter.with_clip_rect(room.machines);
     // Rivals hang on a dashed line beside the shelf, each with what it costs to give them the place.
     let shelf = placed.lane.shelf[..placed.shown].iter().map(|slip| &found.slips[*slip]);
     let mut rivals = shelf.enumerate().filter(|(_, slip)| rival(drawing.about, slip.part).is_some());
@@ -35,30 +37,31 @@ pub fn lines_ui(ui: &Ui, placed: &Placed, drawing: &Drawing, room: &Room) {
     for said in drawing.about {
         let Said::Elsewhere(there) = said else { continue };
         let Some(column) = found.columns.iter().position(|column| column.machine == there.machine) else { continue };
-        let to = middle(room, column);
+        let to = room.origin.x + room.columns.middle(column);
         let stroke = Stroke::new(1.5, if there.cost.is_some() { tokens.press } else { tokens.ink_weak });
-        painter.hline(from.min(to)..=from.max(to), rail, stroke);
-        painter.vline(to, rail..=rail + GRID, stroke);
-        painter.vline(from, rail..=rail + GRID, stroke);
+        over_machines.hline(from.min(to)..=from.max(to), rail, stroke);
+        over_machines.vline(to, rail..=rail + GRID, stroke);
+        if chosen.column.is_none() {
+            painter.hline(room.shelf_x..=from, rail, stroke);
+            painter.vline(from, rail..=rail + GRID, stroke);
+        } else {
+            over_machines.vline(from, rail..=rail + GRID, stroke);
+        }
         cost_ui(ui, there, column, rail, room);
     }
-}
-
-fn middle(room: &Room, column: usize) -> f32 {
-    room.origin.x + Grid::left(column) + COLUMN / 2.0
 }
 
 /// What a place costs, above it.
 fn cost_ui(ui: &Ui, there: &Priced, column: usize, rail: f32, room: &Room) {
     let tokens = ui.tokens();
     let painter = ui.painter().with_clip_rect(room.machines);
-    let left = room.origin.x + Grid::left(column) + 2.0 * GRID;
+    let (left, width) = (room.origin.x + room.columns.left(column) + 2.0 * GRID, room.columns.width);
     let figure = there.figure();
     let galley = painter.layout_no_wrap(figure, TextRole::Strong.font(), tokens.press);
     let rect = Rect::from_min_size(pos2(left, rail - GRID - galley.size().y), galley.size());
     painter.rect_filled(rect.expand2(vec2(GRID, 0.0)), 2.0, tokens.page);
     painter.galley(rect.min, galley, tokens.press);
-    let room_left = COLUMN - 5.0 * GRID - rect.width();
+    let room_left = width - 5.0 * GRID - rect.width();
     super::slip::line_of(
         &painter,
         rect.right_center() + vec2(1.5 * GRID, 0.0),
@@ -66,7 +69,7 @@ fn cost_ui(ui: &Ui, there: &Priced, column: usize, rail: f32, room: &Room) {
         &there.against,
         tokens.ink_weak,
     );
-    let whole = Rect::from_min_size(rect.min, vec2(COLUMN - 4.0 * GRID, rect.height())).intersect(room.machines);
+    let whole = Rect::from_min_size(rect.min, vec2(width - 4.0 * GRID, rect.height())).intersect(room.machines);
     let response = ui.interact(whole, ui.scope_id().with(("cost", there.machine)), Sense::HOVER);
     let sentence = there.sentence();
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &sentence));

@@ -10,8 +10,9 @@ pub struct Priced {
     pub machine: MachineId,
     /// What the line is about: the machine, or the part.
     pub name: String,
-    /// What the whole proposal is worth less, and whether that is exact; `None` where it cannot be.
-    pub cost: Option<(i64, bool)>,
+    /// What the whole proposal is worth less, at least and at most: the same where both are proven, and `None` where
+    /// it cannot be.
+    pub cost: Option<(i64, i64)>,
     /// Everything that speaks against it there; empty for nothing.
     pub against: String,
 }
@@ -19,15 +20,13 @@ pub struct Priced {
 impl Priced {
     /// What it costs, short: "−34".
     pub fn figure(&self) -> String {
-        match self.cost {
-            None => text!("no").to_owned(),
-            Some((0, true)) => "±0".to_owned(),
-            Some((cost, is_exact)) => {
-                let sign = if cost > 0 { '−' } else { '+' };
-                let about = if is_exact { "" } else { "≈ " };
-                format!("{about}{sign}{}", cost.abs())
-            }
-        }
+        let Some((least, most)) = self.cost else { return text!("no").to_owned() };
+        let figure = match least {
+            0 => "±0".to_owned(),
+            cost if cost > 0 => format!("−{cost}"),
+            cost => format!("+{}", -cost),
+        };
+        if least == most { figure } else { text!("{points} or more", points = figure) }
     }
 
     /// In a sentence.
@@ -35,17 +34,21 @@ impl Priced {
         let name = &self.name;
         let mut said = match self.cost {
             None => text!("{what}: cannot go there", what = name),
-            Some((0, true)) => text!("{what}: costs nothing", what = name),
-            Some((cost, true)) if cost > 0 => text!("{what}: costs {cost} points", what = name, cost = cost),
-            Some((cost, true)) => text!("{what}: brings {more} points", what = name, more = -cost),
-            Some((cost, false)) => {
-                text!("{what}: costs about {cost} points, not proven", what = name, cost = cost)
+            Some((0, 0)) => text!("{what}: costs nothing", what = name),
+            Some((cost, most)) if cost == most && cost > 0 => {
+                text!("{what}: costs {cost} points", what = name, cost = cost)
             }
+            Some((cost, most)) if cost == most => text!("{what}: brings {more} points", what = name, more = -cost),
+            Some((least, most)) => text!(
+                "{what}: costs between {least} and {most} points, not proven",
+                what = name,
+                least = least,
+                most = most
+            ),
         };
         if !self.against.is_empty() {
-            said.push_str(" (");
+            said.push_str("; ");
             said.push_str(&self.against);
-            said.push(')');
         }
         said
     }

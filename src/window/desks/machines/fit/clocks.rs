@@ -46,7 +46,11 @@ impl Clocks {
         let Some((chosen, others)) = self.settings.split_first() else { return };
         ui.horizontal_wrapped(|ui| {
             ui.label(strong(text!("{setting} = {core} MHz", setting = chosen.set, core = chosen.core)));
-            ui.label(body(chosen.beside()));
+            let beside = chosen.beside();
+            // An empty word would leave the next one without its place.
+            if !beside.is_empty() {
+                ui.label(body(beside));
+            }
             chosen.verdict_ui(ui);
         });
         if others.is_empty() {
