@@ -76,3 +76,26 @@ fn a_desk_that_has_told_everything_asks_for_no_more_frames() {
         assert!(!asks_again(&hand));
     }
 }
+
+#[test]
+fn machines_stand_whole_beside_the_shelf_with_their_full_names_and_it_is_told_how_many_there_are() {
+    let mut change = Change::new("Seven machines");
+    for number in 1..=7 {
+        let machine = records::machine(&format!("The reading room on the second floor, desk {number}"));
+        change.put(records::role(machine.id, Kind::Mainboard)).put(machine);
+    }
+    change.put(part("0017", Kind::Mainboard, "Nordkamp NB-4")).put(part("0018", Kind::Case, "Nordkamp flat"));
+    let mut hand = Hand::on(change, [1280.0, 800.0]);
+    hand.give(Command::Go(Page::Placement));
+    until(&mut hand, "Proven best");
+    let headings = |hand: &Hand| -> Vec<f32> {
+        let headings = hand.window.query_all_by_label_contains("The reading room on the second floor, desk ");
+        let is_heading = |name: &str| name.ends_with("complete") || name.ends_with("empty");
+        let named = headings.filter(|node| node.accesskit_node().label().is_some_and(|name| is_heading(&name)));
+        named.map(|node| node.rect().width()).collect()
+    };
+    let widths = headings(&hand);
+    assert!((2..7).contains(&widths.len()), "{widths:?}");
+    assert!(widths.iter().all(|width| (width - widths[0]).abs() < 1.0), "none is cut: {widths:?}");
+    assert!(says(&hand, &format!("beside machines 1 to {} of 7", widths.len())));
+}

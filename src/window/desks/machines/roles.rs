@@ -182,6 +182,7 @@ impl Roles {
             ui.add_space(NAME);
             ui.vertical(|ui| list.ui(ui, machine, role, view, outbox)).inner
         });
+        ui.add_space(4.0 * GRID);
         let act = act.inner;
         if let Some(act) = act {
             self.candidates = None;
