@@ -91,7 +91,8 @@ fn machines_stand_whole_beside_the_shelf_with_their_full_names_and_it_is_told_ho
     let headings = |hand: &Hand| -> Vec<f32> {
         let headings = hand.window.query_all_by_label_contains("The reading room on the second floor, desk ");
         let is_heading = |name: &str| name.ends_with("complete") || name.ends_with("empty");
-        let named = headings.filter(|node| node.accesskit_node().label().is_some_and(|name| is_heading(&name)));
+        let name = |node: &egui_kittest::Node<'_>| node.accesskit_node().label().or(node.accesskit_node().value());
+        let named = headings.filter(|node| name(node).is_some_and(|name| is_heading(&name)));
         named.map(|node| node.rect().width()).collect()
     };
     let widths = headings(&hand);

@@ -140,6 +140,15 @@ fn a_search_that_is_stopped_keeps_what_it_has_and_says_how_far_it_may_be_off() {
     // What was found can be planned, and there is nothing left to stop.
     assert!(hand.window.query_by_label(PlaceAct::Stop.label()).is_none());
     assert!(!hand.window.get_by_role_and_label(Role::Button, PlaceAct::Plan.label()).accesskit_node().is_disabled());
+    // What hangs on it is told as a range, since better may exist.
+    let slips = hand.window.query_all_by_role(Role::ListBoxOption).filter_map(|slip| slip.accesskit_node().label());
+    let left = slips.into_iter().find(|name| name.ends_with("left over")).expect("some spare is left over");
+    choose(&mut hand, &left);
+    until(&mut hand, " points, not proven");
+    let price = hand.window.query_all_by_label_contains(" points, not proven").next().unwrap();
+    let price = price.accesskit_node().label().or(price.accesskit_node().value()).unwrap();
+    let (least, most) = (figure_behind(&price, "costs between "), figure_behind(&price, " and "));
+    assert!(least < most, "{price}");
     hand.keys(&Command::Place(PlaceAct::Plan));
     hand.settle();
     assert!(!plans(&hand).is_empty());

@@ -37,12 +37,10 @@ impl Drawing<'_> {
     /// Draws it into the room that is left.
     pub fn ui(&self, ui: &mut Ui, more: impl Fn(Kind) -> usize) -> Option<Done> {
         let body = ui.available_rect_before_wrap();
-        let scrollbar = ui.spacing().scroll.allocated_width();
-        let grid = Grid::of(self.found, self.shows_settled, body.width() - scrollbar, more);
         let id = ui.scope_id().with("drawing");
         let response = ui.interact(body, id, Sense::focusable_noninteractive());
         response.widget_info(|| WidgetInfo::labeled(Role::ListBox, true, name(self.found)));
-        let mut done = None;
+        let mut turn = None;
         if response.has_focus() {
             let filter = EventFilter { horizontal_arrows: true, vertical_arrows: true, ..EventFilter::default() };
             ui.memory_mut(|memory| memory.set_focus_lock_filter(id, filter));
@@ -51,13 +49,17 @@ impl Drawing<'_> {
             }
             for key in [Key::ArrowLeft, Key::ArrowRight, Key::ArrowUp, Key::ArrowDown] {
                 if ui.input_mut(|input| input.consume_key(Modifiers::NONE, key)) {
-                    done = grid.next(self.chosen, key).map(Done::Choose);
+                    turn = Some(key);
                 }
             }
         }
         let scroll = ScrollArea::both().id_salt("places").auto_shrink(false);
-        let drawn = scroll.show_viewport(ui, |ui, viewport| self.inside_ui(ui, &grid, viewport, &response));
-        drawn.inner.or(done)
+        let drawn = scroll.show_viewport(ui, |ui, viewport| {
+            let grid = Grid::of(self.found, self.shows_settled, viewport.width(), more);
+            let next = turn.and_then(|key| grid.next(self.chosen, key)).map(Done::Choose);
+            self.inside_ui(ui, &grid, viewport, &response).or(next)
+        });
+        drawn.inner
     }
 
     fn inside_ui(&self, ui: &mut Ui, grid: &Grid, viewport: Rect, response: &Response) -> Option<Done> {
