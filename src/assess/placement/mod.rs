@@ -6,13 +6,17 @@
 //! only where they occur (`short`).
 
 pub mod ask;
+mod by_hand;
 mod cut;
 pub mod goals;
+mod held;
 mod left;
 mod misfits;
 mod model;
 mod moves;
+mod part;
 pub mod pins;
+mod plugs;
 pub mod propose;
 pub mod question;
 mod rails;

@@ -1,4 +1,5 @@
-//! The question as a mixed-integer model: rows and columns for the solver.
+//! The question as a mixed-integer model: rows and columns for the solver. Rows for connectors stand in `plugs` and `held`,
+//! those for rails in `short`.
 //!
 //! - A column for each choice left; rows that hold a spare to one seat and a seat to its count.
 //! - Connectors: for each machine and need, what is needed is met by a flow from offers, or stays open. Where one offer
@@ -14,7 +15,7 @@ use microlp::{ComparisonOp, OptimizationDirection, Problem, Variable};
 
 use super::cut::Kept;
 use super::question::Question;
-use super::short::{Short, draw};
+use super::short::Short;
 
 /// One row: the sum of its terms is at most, or just, so much.
 #[derive(Debug, Default)]
@@ -27,17 +28,20 @@ struct Row {
 /// A model for some of the machines.
 pub struct Model {
     pub problem: Problem,
-    /// (spare, place of the option, column).
-    pub choices: Vec<(usize, usize, Variable)>,
+    pub choices: Vec<Chosen>,
 }
 
-/// (machine, connector).
-type Plug = (usize, usize);
+/// A choice with its column: (spare, place of the option, column).
+pub type Chosen = (usize, usize, Variable);
 
-struct Build<'a> {
-    question: &'a Question,
-    problem: Problem,
-    choices: Vec<(usize, usize, Variable)>,
+/// Columns with their counts in a row.
+pub type Terms = Vec<(Variable, f64)>;
+
+/// A model in the making.
+pub struct Build<'a> {
+    pub question: &'a Question,
+    pub problem: Problem,
+    pub choices: Vec<Chosen>,
     rows: Vec<Row>,
 }
 
@@ -57,8 +61,9 @@ pub fn model(
         rows: Vec::new(),
     };
     build.choices_and_seats(kept, machines, whole);
-    build.connectors(machines);
+    build.connectors();
     build.platforms();
+    build.held_seats();
     build.rails(machines, short);
     build.covers(machines, short);
     build.clashes(machines);
@@ -81,12 +86,13 @@ fn gathered(terms: Vec<(Variable, f64)>) -> Vec<(Variable, f64)> {
 }
 
 impl Build<'_> {
-    fn row(&mut self, terms: Vec<(Variable, f64)>, most: f64) {
+    /// A row: these terms are at most so much.
+    pub fn row(&mut self, terms: Terms, most: f64) {
         self.rows.push(Row { terms, most, is_equal: false });
     }
 
     /// The seat and machine of a choice.
-    fn at(&self, (spare, option, _): (usize, usize, Variable)) -> (usize, usize) {
+    pub fn at(&self, (spare, option, _): Chosen) -> (usize, usize) {
         let seat = self.question.spares[spare].options[option].seat;
         (seat, self.question.machine_of(seat))
     }
@@ -120,132 +126,6 @@ impl Build<'_> {
         }
     }
 
-    fn connectors(&mut self, machines: &BTreeSet<usize>) {
-        let question = self.question;
-        let mut needs: BTreeMap<Plug, Vec<(Variable, f64)>> = BTreeMap::new();
-        let mut settled: BTreeMap<Plug, Vec<(Variable, f64)>> = BTreeMap::new();
-        let mut most: BTreeMap<Plug, BTreeMap<usize, u32>> = BTreeMap::new();
-        let mut offers: BTreeMap<Plug, Vec<(Variable, f64)>> = BTreeMap::new();
-        let mut filled: BTreeMap<usize, Vec<Variable>> = BTreeMap::new();
-        let mut by_seat: BTreeMap<(usize, usize), Vec<(Variable, f64)>> = BTreeMap::new();
-        let uses = self.uses();
-        for chosen in self.choices.clone() {
-            let (spare, option, column) = chosen;
-            let (seat, machine) = self.at(chosen);
-            let (choice, spare) = (question.spares[spare].options[option], &question.spares[spare]);
-            for (need, count) in &spare.needs {
-                let plug = (machine, *need);
-                needs.entry(plug).or_default().push((column, f64::from(*count)));
-                if choice.settled {
-                    settled.entry(plug).or_default().push((column, f64::from(*count)));
-                }
-                let of_seat = most.entry(plug).or_default().entry(seat).or_default();
-                *of_seat = (*of_seat).max(*count * question.seats[seat].count);
-            }
-            for (offer, count) in &spare.offers {
-                let most = uses.get(&(machine, *offer)).copied().unwrap_or_default();
-                offers.entry((machine, *offer)).or_default().push((column, f64::from(most.min(*count))));
-            }
-            for (need, count) in &spare.needs {
-                by_seat.entry((seat, *need)).or_default().push((column, f64::from(*count)));
-            }
-            if spare.known {
-                filled.entry(seat).or_default().push(column);
-            }
-        }
-        let takers = |offer: Plug| {
-            needs.keys().filter(move |(machine, need)| *machine == offer.0 && question.accepts(offer.1, *need)).count()
-        };
-        // What flows out of each offer.
-        let mut out: BTreeMap<Plug, Vec<(Variable, f64)>> = BTreeMap::new();
-        for (plug, terms) in &needs {
-            let (machine, need) = *plug;
-            let most = f64::from(most[plug].values().sum::<u32>());
-            let mut terms = terms.clone();
-            let live: Vec<Plug> = question.takes[need]
-                .iter()
-                .map(|offer| (machine, *offer))
-                .filter(|plug| offers.contains_key(plug))
-                .collect();
-            if let [only] = live[..]
-                && takers(only) == 1
-            {
-                terms.extend(offers[&only].iter().map(|(column, count)| (*column, -count)));
-            } else {
-                for offer in live {
-                    let flow = self.problem.add_var(0.0, (0.0, most));
-                    terms.push((flow, -1.0));
-                    out.entry(offer).or_default().push((flow, 1.0));
-                }
-            }
-            let open = self.open(*plug, most, settled.get(plug), &filled);
-            terms.extend(open.map(|open| (open, -1.0)));
-            self.row(terms, 0.0);
-            // Each seat for itself: what needs something needs one that offers it, however many that one offers.
-            let of_need: Vec<_> =
-                by_seat.iter().filter(|((seat, of), _)| *of == need && question.machine_of(*seat) == machine).collect();
-            for ((seat, _), terms) in of_need {
-                let most = terms.iter().map(|(_, count)| count).fold(0.0, |most: f64, count| most.max(*count))
-                    * f64::from(question.seats[*seat].count);
-                let offering = question.takes[need].iter().filter_map(|offer| offers.get(&(machine, *offer))).flatten();
-                let mut row = terms.clone();
-                row.extend(offering.map(|(column, count)| (*column, -count.min(most))));
-                row.extend(open.map(|open| (open, -1.0)));
-                self.row(row, 0.0);
-            }
-        }
-        for (plug, mut terms) in out {
-            terms.extend(offers[&plug].iter().map(|(column, count)| (*column, -count)));
-            self.row(terms, 0.0);
-        }
-        debug_assert!(needs.keys().all(|(machine, _)| machines.contains(machine)));
-    }
-
-    /// A column for what stays open of a need, and the row that holds it down; `None` where nothing may stay open.
-    fn open(
-        &mut self,
-        (machine, need): Plug,
-        most: f64,
-        settled: Option<&Vec<(Variable, f64)>>,
-        filled: &BTreeMap<usize, Vec<Variable>>,
-    ) -> Option<Variable> {
-        let question = self.question;
-        let seats = question.machines[machine].open.iter().find(|open| open.need == need).map(|open| &open.seats);
-        if seats.is_none_or(Vec::is_empty) && settled.is_none() {
-            return None;
-        }
-        let open = self.problem.add_var(-(question.open_cost as f64), (0.0, most));
-        let mut terms = vec![(open, 1.0)];
-        terms.extend(settled.into_iter().flatten().map(|(column, count)| (*column, -count)));
-        let mut room = 0.0;
-        for seat in seats.into_iter().flatten() {
-            room += most * f64::from(question.seats[*seat].count);
-            terms.extend(filled.get(seat).into_iter().flatten().map(|column| (*column, most)));
-        }
-        self.row(terms, room);
-        Some(open)
-    }
-
-    /// How many of each offer could be used at most: more of them are worth no more.
-    fn uses(&self) -> BTreeMap<Plug, u32> {
-        let question = self.question;
-        let mut of_seats: BTreeMap<(usize, usize), u32> = BTreeMap::new();
-        for chosen in &self.choices {
-            let (seat, _) = self.at(*chosen);
-            for (need, count) in &question.spares[chosen.0].needs {
-                let most = of_seats.entry((seat, *need)).or_default();
-                *most = (*most).max(*count * question.seats[seat].count);
-            }
-        }
-        let mut uses: BTreeMap<Plug, u32> = BTreeMap::new();
-        for ((seat, need), count) in of_seats {
-            for offer in &question.takes[need] {
-                *uses.entry((question.machine_of(seat), *offer)).or_default() += count;
-            }
-        }
-        uses
-    }
-
     /// For each seat of one, which sort of offering part it holds.
     fn platforms(&mut self) {
         let question = self.question;
@@ -265,48 +145,6 @@ impl Build<'_> {
             let platform = self.problem.add_binary_var(0.0);
             terms.push((platform, -1.0));
             self.rows.push(Row { terms, most: 0.0, is_equal: true });
-        }
-    }
-
-    /// A machine's draws within what its supply gives, where covers did not settle it. With no supply of known figures
-    /// the row holds nothing.
-    fn rails(&mut self, machines: &BTreeSet<usize>, short: &Short) {
-        let question = self.question;
-        for machine in machines.iter().filter(|machine| short.summed[**machine]) {
-            let here: Vec<_> = self.choices.iter().filter(|chosen| self.at(**chosen).1 == *machine).copied().collect();
-            for rail in 0..question.rails.len() {
-                let mut most: BTreeMap<usize, i64> = BTreeMap::new();
-                for chosen in &here {
-                    let seat = self.at(*chosen).0;
-                    let draws = draw(question, chosen.0, rail) * i64::from(question.seats[seat].count);
-                    most.entry(seat).and_modify(|most| *most = draws.max(*most)).or_insert(draws);
-                }
-                let total: i64 = most.values().sum();
-                let takes = |(spare, _, column): &(usize, usize, Variable)| {
-                    let gives = question.spares[*spare].gives.get(rail);
-                    let takes = draw(question, *spare, rail) + gives.map_or(0, |gives| (total - gives).max(0));
-                    (takes != 0).then_some((*column, takes as f64 / 1000.0))
-                };
-                self.row(here.iter().filter_map(takes).collect(), total as f64 / 1000.0);
-            }
-        }
-    }
-
-    fn covers(&mut self, machines: &BTreeSet<usize>, short: &Short) {
-        let question = self.question;
-        for cover in short.covers.iter().filter(|cover| machines.contains(&cover.machine)) {
-            let mut terms = Vec::new();
-            for chosen in &self.choices {
-                let (seat, machine) = self.at(*chosen);
-                let gives = question.spares[chosen.0].gives.get(cover.rail);
-                let draws = draw(question, chosen.0, cover.rail);
-                let is_drawing = |(of, _, least): &(usize, u32, i64)| *of == seat && draws >= *least;
-                let is_of_it = gives.is_some_and(|gives| *gives <= cover.gives) || cover.drawing.iter().any(is_drawing);
-                if machine == cover.machine && is_of_it {
-                    terms.push((chosen.2, 1.0));
-                }
-            }
-            self.row(terms, f64::from(cover.drawing.iter().map(|(_, count, _)| count).sum::<u32>()));
         }
     }
 
