@@ -2,7 +2,7 @@
 //!
 //! Three cuts, each sound by itself:
 //!
-//! 1. a choice worth nothing, whose spare offers nothing that the machine could use;
+//! 1. a choice worth nothing, whose spare offers nothing that the machine could use, nor lets others stand together;
 //! 2. a choice with a need that nothing in the machine can ever meet and that may not stay open;
 //! 3. for a seat, a spare that more others are as good for (worth no less, needing nothing harder, offering no less)
 //!    than could be taken by other seats: whatever the answer, one of them is free and can stand in for it.
@@ -104,6 +104,9 @@ impl<'a> Cut<'a> {
     /// The first two cuts, until neither finds anything.
     fn leave_out_what_never_helps(&mut self) {
         let question = self.question;
+        let unless = question.clashes.iter().map(|clash| &clash.unless);
+        let unless = unless.chain(question.barred.iter().map(|barred| &barred.unless));
+        let reconciling: BTreeSet<usize> = unless.flatten().copied().collect();
         let mut open: HashMap<(usize, usize), bool> = HashMap::new();
         for (at, machine) in question.machines.iter().enumerate() {
             for need in &machine.open {
@@ -119,7 +122,7 @@ impl<'a> Cut<'a> {
                 }
             });
             let mut is_same = true;
-            for (spare, kept) in question.spares.iter().zip(&mut self.kept) {
+            for (at, (spare, kept)) in question.spares.iter().zip(&mut self.kept).enumerate() {
                 if spare.pinned {
                     continue;
                 }
@@ -127,7 +130,9 @@ impl<'a> Cut<'a> {
                     let choice = spare.options[*option];
                     let machine = question.machine_of(choice.seat);
                     let gain = choice.worth + question.machines[machine].complete_worth;
-                    let helps = gain > 0 || spare.offers.iter().any(|(offer, _)| uses.contains_key(&(machine, *offer)));
+                    let helps = gain > 0
+                        || reconciling.contains(&at)
+                        || spare.offers.iter().any(|(offer, _)| uses.contains_key(&(machine, *offer)));
                     let can_be_met = |(need, _): &(usize, u32)| {
                         open.get(&(machine, *need)).copied().unwrap_or_default()
                             || question.takes[*need].iter().any(|offer| offered.contains_key(&(machine, *offer)))

@@ -14,7 +14,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use microlp::{ComparisonOp, OptimizationDirection, Problem, Variable};
 
 use super::cut::Kept;
-use super::question::Question;
+use super::question::{Question, Spare};
 use super::short::Short;
 
 /// One row: the sum of its terms is at most, or just, so much.
@@ -37,6 +37,25 @@ pub type Chosen = (usize, usize, Variable);
 /// Columns with their counts in a row.
 pub type Terms = Vec<(Variable, f64)>;
 
+/// What is in whole numbers besides platforms, for seats whose choices came out as fractions.
+#[derive(Clone, Debug, Default)]
+pub struct Whole {
+    /// Seats in which each sort of spare is a whole number: enough where fractions come of rails and the like.
+    pub sorts: BTreeSet<usize>,
+    /// Seats in which each choice is one.
+    pub choices: BTreeSet<usize>,
+}
+
+impl Whole {
+    /// Takes in seats whose choices came out as fractions.
+    pub fn extend(&mut self, split: BTreeSet<usize>) {
+        let (again, first): (BTreeSet<usize>, BTreeSet<usize>) =
+            split.into_iter().partition(|seat| self.sorts.contains(seat));
+        self.sorts.extend(first);
+        self.choices.extend(again);
+    }
+}
+
 /// A model in the making.
 pub struct Build<'a> {
     pub question: &'a Question,
@@ -45,24 +64,18 @@ pub struct Build<'a> {
     rows: Vec<Row>,
 }
 
-/// The model of what is left for `machines`; with what is known of short rails.
-/// Choices of the seats `whole` are whole numbers, besides platforms.
-pub fn model(
-    question: &Question,
-    kept: &Kept,
-    machines: &BTreeSet<usize>,
-    short: &Short,
-    whole: &BTreeSet<usize>,
-) -> Model {
+/// The model of what is left for `machines`; with what is known of short rails, and what must be whole.
+pub fn model(question: &Question, kept: &Kept, machines: &BTreeSet<usize>, short: &Short, whole: &Whole) -> Model {
     let mut build = Build {
         question,
         problem: Problem::new(OptimizationDirection::Maximize),
         choices: Vec::new(),
         rows: Vec::new(),
     };
-    build.choices_and_seats(kept, machines, whole);
+    build.choices_and_seats(kept, machines, &whole.choices);
     build.connectors();
     build.platforms();
+    build.sorts(&whole.sorts);
     build.held_seats();
     build.rails(machines, short);
     build.covers(machines, short);
@@ -144,6 +157,23 @@ impl Build<'_> {
         for (_, mut terms) in sorts {
             let platform = self.problem.add_binary_var(0.0);
             terms.push((platform, -1.0));
+            self.rows.push(Row { terms, most: 0.0, is_equal: true });
+        }
+    }
+
+    /// How many spares of each sort these seats hold.
+    fn sorts(&mut self, seats: &BTreeSet<usize>) {
+        let mut sorts: BTreeMap<_, Terms> = BTreeMap::new();
+        for chosen in &self.choices {
+            let (seat, _) = self.at(*chosen);
+            let Spare { needs, offers, known, draws, gives, .. } = &self.question.spares[chosen.0];
+            if seats.contains(&seat) {
+                sorts.entry((seat, needs, offers, known, draws, gives)).or_default().push((chosen.2, 1.0));
+            }
+        }
+        for ((seat, ..), mut terms) in sorts {
+            let number = self.problem.add_integer_var(0.0, (0, self.question.seats[seat].count as i32));
+            terms.push((number, -1.0));
             self.rows.push(Row { terms, most: 0.0, is_equal: true });
         }
     }

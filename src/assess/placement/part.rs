@@ -6,7 +6,7 @@ use std::time::Duration;
 use microlp::{Error, ResumeOptions, SolveOptions, SolveOutcome};
 
 use super::cut::Kept;
-use super::model::{Model, model};
+use super::model::{Model, Whole, model};
 use super::solve::Search;
 use super::verify::Placed;
 
@@ -27,12 +27,13 @@ struct Given {
 
 impl Search<'_> {
     /// The best for some machines, and what none exceeds. First only platforms are whole; where choices then come out as
-    /// fractions, those seats alone are settled with all else as it is, which nearly always loses nothing; else their
-    /// choices are whole numbers from there on.
+    /// fractions, those seats alone are settled with all else as it is, which nearly always loses nothing; else what they
+    /// hold is in whole numbers from there on.
     pub fn solve_part(&self, kept: &Kept, machines: &BTreeSet<usize>) -> (Option<Vec<Placed>>, i64) {
         let mut bound = self.most(kept, machines);
-        let mut best = (machines.len() > MANY && self.best.is_none()).then(|| self.one_by_one(kept, machines)).flatten();
-        let mut whole = BTreeSet::new();
+        let mut best =
+            (machines.len() > MANY && self.best.is_none()).then(|| self.one_by_one(kept, machines)).flatten();
+        let mut whole = Whole::default();
         while best.as_ref().is_none_or(|best| (best.worth.round() as i64) < bound) {
             let (given, no_more) = self.ask(kept, machines, &whole);
             // Worths are whole numbers: what lies a rounding error above one means that one.
@@ -55,7 +56,7 @@ impl Search<'_> {
         let mut all = Given { worth: 0.0, taken: Vec::new(), split: BTreeSet::new() };
         for machine in machines {
             let alone = BTreeSet::from([*machine]);
-            let given = self.ask(&left, &alone, &BTreeSet::new()).0?;
+            let given = self.ask(&left, &alone, &Whole::default()).0?;
             let given = if given.split.is_empty() { given } else { self.settle(&left, &alone, &given)? };
             for (spare, _) in &given.taken {
                 left[*spare].clear();
@@ -74,11 +75,13 @@ impl Search<'_> {
                 given.split.contains(&spare.options[*option].seat) || given.taken.contains(&(at, *option))
             });
         }
-        self.ask(&few, machines, &given.split).0.filter(|given| given.split.is_empty())
+        self.ask(&few, machines, &Whole { choices: given.split.clone(), ..Whole::default() })
+            .0
+            .filter(|given| given.split.is_empty())
     }
 
     /// Asks the solver, slice by slice: what it has found when it is done or broken off, and what nothing exceeds.
-    fn ask(&self, kept: &Kept, machines: &BTreeSet<usize>, whole: &BTreeSet<usize>) -> (Option<Given>, Option<f64>) {
+    fn ask(&self, kept: &Kept, machines: &BTreeSet<usize>, whole: &Whole) -> (Option<Given>, Option<f64>) {
         let Model { problem, choices } = model(&self.question, kept, machines, &self.short, whole);
         let mut options = SolveOptions::default();
         options.time_limit = Some(SLICE.min((self.patience)()));

@@ -98,10 +98,11 @@ impl Search<'_> {
     fn run(&mut self) {
         let mut stale: BTreeSet<usize> = (0..self.question.machines.len()).collect();
         for round in 0..MOST_ROUNDS {
-            let kept = cut(&self.question, &self.short.machines);
-            if round > 0 && self.settle_each(&kept, &stale) {
+            if round > 0 && self.settle_each(&stale) {
                 break;
             }
+            // What stands in for what is true only with the rows of now.
+            let kept = cut(&self.question, &self.short.machines);
             self.solve_groups(&kept, &stale);
             stale = (0..self.question.machines.len()).filter(|machine| self.learn(*machine)).collect();
             self.is_whole = stale.is_empty();
@@ -113,10 +114,11 @@ impl Search<'_> {
 
     /// Settles what did not hold, machine by machine with all else as it is: what is learned so need not be learned with all
     /// machines together, and the answer holds. Whether none is better.
-    fn settle_each(&mut self, kept: &Kept, stale: &BTreeSet<usize>) -> bool {
+    fn settle_each(&mut self, stale: &BTreeSet<usize>) -> bool {
+        let kept = cut(&self.question, &self.short.machines);
         let mut all_hold = true;
         for machine in stale {
-            all_hold &= self.settle_alone(kept, *machine);
+            all_hold &= self.settle_alone(&kept, *machine);
         }
         if !all_hold {
             return false;
@@ -227,9 +229,7 @@ impl Search<'_> {
     }
 
     fn looked(&self) -> Vec<Looked> {
-        (0..self.question.machines.len())
-            .map(|machine| look(&self.question, machine, &self.placed(machine)))
-            .collect()
+        (0..self.question.machines.len()).map(|machine| look(&self.question, machine, &self.placed(machine))).collect()
     }
 
     /// What no answer exceeds.
