@@ -91,6 +91,17 @@ fn little(chance: &mut Chance) -> Question {
     question
 }
 
+/// Seeds of questions on which some rows or cuts that do not always hold give less than the best: a cover of a seat with
+/// places to spare, two supplies in a machine, a cut of what only lets others stand together, or one from before new rows.
+const HARD: [u64; 12] = [97, 103, 104, 345, 475, 845, 848, 2349, 7576, 21_657, 29_153, 44_263];
+
+/// So many questions, and the hard ones.
+fn little_ones(seed: u64, count: usize) -> impl Iterator<Item = Question> {
+    let mut chance = Chance(seed);
+    let first = std::iter::repeat_with(move || little(&mut chance)).take(count);
+    first.chain(HARD.iter().map(|seed| little(&mut Chance(*seed))))
+}
+
 /// The fewest needs that stay open, by trying every pairing; `None` when one stays open that must not.
 fn fewest_open(needs: &[(usize, usize, bool)], offers: &mut [(usize, usize, u32)], question: &Question) -> Option<i64> {
     let Some(((holder, need, may), rest)) = needs.split_first() else { return Some(0) };
@@ -204,9 +215,7 @@ fn best(question: &Question) -> i64 {
 
 #[test]
 fn no_answer_is_worth_more_than_the_one_given() {
-    let mut chance = Chance(1987);
-    for case in 0..1000 {
-        let question = little(&mut chance);
+    for (case, question) in little_ones(1987, 300).enumerate() {
         let given = answer(&question);
         assert_eq!(told(&question, &given.taken), Some(given.worth), "case {case} holds and is worth what it says");
         assert_eq!((given.worth, given.bound), (best(&question), given.worth), "case {case}");
@@ -246,10 +255,8 @@ fn a_pinned_spare_takes_its_only_seat_even_where_another_is_worth_more() {
 
 #[test]
 fn what_the_whole_machine_does_not_take_is_not_given_and_the_rest_is_best_again() {
-    let mut chance = Chance(1989);
     let mut found = 0;
-    for case in 0..120 {
-        let question = little(&mut chance);
+    for (case, question) in little_ones(1989, 120).enumerate() {
         // A referee that the rows know nothing of: two spares of odd tags do not go into one machine.
         let odd = |spares: &[usize]| -> Vec<usize> { spares.iter().copied().filter(|spare| spare % 2 == 1).collect() };
         let referee = |machine: usize, spares: &[usize]| {
