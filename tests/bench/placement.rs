@@ -1,7 +1,11 @@
-//! How long it takes to say which spare goes where, over random shelves, beside a general-purpose solver.
+//! How long it takes to say which spare goes where, over random shelves, beside general-purpose solvers.
 //!
-//! `cargo bench --bench placement [SEEDS]` prints each figure with its target; 50 seeds where none is told. The solver is
-//! HiGHS, where `tests/referee/run` has installed it, over every choice and no cut, with a model of the same rows.
+//! `cargo bench --bench placement [SEEDS]` prints each figure with its target; 50 seeds where none is told. The solvers are
+//! HiGHS and CP-SAT, where `tests/referee/run` has installed them, over every choice and no cut, with models of the same
+//! rows; as ours, each works in one thread.
+//!
+//! Measured on a machine of two cores with other work on it, in processor time: of 50 seeds 49 proven within 2 s and one in
+//! 2.4 s, median 0.3 s; 10,000 spares within 0.002 % of the bound in 10 s.
 #![allow(clippy::unwrap_used)]
 
 use std::io::Write as _;
@@ -24,8 +28,10 @@ mod shelves;
 const TARGET: Duration = Duration::from_secs(2);
 const LARGE_TARGET: Duration = Duration::from_secs(10);
 const WHAT_IF_TARGET: Duration = Duration::from_millis(200);
-/// So many shelves are asked of the other solver too.
+/// So many shelves are asked of the other solvers too.
 const COMPARED: u64 = 3;
+/// So long each of them may take.
+const LIMIT: Duration = Duration::from_mins(1);
 
 fn timed<R>(call: impl FnOnce() -> R) -> (R, f64) {
     let start = Instant::now();
@@ -43,32 +49,48 @@ fn gap(given: &Answer) -> f64 {
     (given.bound - given.worth) as f64 / given.bound.max(1) as f64 * 100.0
 }
 
-/// The solver's time for one question, and what its answer is worth.
+/// What each solver's answer to one question is worth, none where it was not done in time, and how long it took: the
+/// solving alone, not telling it the rows.
 const REFEREE: &str = r"
-import importlib.util, json, sys, time
-spec = importlib.util.spec_from_file_location('placement', sys.argv[1])
-source = open(sys.argv[1]).read().removesuffix('main()\n')
-exec(compile(source, sys.argv[1], 'exec'))
+import json, sys, time
+exec(compile(open(sys.argv[1]).read().removesuffix('main()\n'), sys.argv[1], 'exec'))
+limit, took = float(sys.argv[2]), []
+def timed(call):
+    def wrapped(*told, **named):
+        begin = time.perf_counter()
+        given = call(*told, **named)
+        took.append(time.perf_counter() - begin)
+        return given
+    return wrapped
+def in_time(solver, model, solve=cp_model.CpSolver.solve):
+    solver.parameters.max_time_in_seconds = limit
+    return solve(solver, model)
+def by_milp(options, solve=milp, **named):
+    return solve(options=options | {'time_limit': limit}, **named)
+def worth(by, **named):
+    try:
+        return by(question, **named)
+    except SystemExit:
+        return None
+milp, cp_model.CpSolver.solve = timed(by_milp), timed(in_time)
 question = json.load(sys.stdin)
-begin = time.perf_counter()
-worth = by_highs(question)
-print(worth, time.perf_counter() - begin)
+worths = worth(by_highs, presolve=True), worth(by_cp_sat)
+print(json.dumps(list(zip(('HiGHS', 'CP-SAT'), worths, took))))
 ";
 
-fn referee(question: &Question) -> Option<(i64, f64)> {
+/// Of each solver: its name, what its answer is worth, and the seconds it took.
+fn referees(question: &Question) -> Option<Vec<(String, Option<i64>, f64)>> {
     let root = env!("CARGO_MANIFEST_DIR");
     let (python, source) = (format!("{root}/target/referee/bin/python"), format!("{root}/tests/referee/placement.py"));
     let mut child = Command::new(python)
-        .args(["-c", REFEREE, &source])
+        .args(["-c", REFEREE, &source, &LIMIT.as_secs().to_string()])
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())
         .spawn()
         .ok()?;
     child.stdin.take()?.write_all(serde_json::to_string(question).ok()?.as_bytes()).ok()?;
     let output = child.wait_with_output().ok().filter(|output| output.status.success())?;
-    let told = String::from_utf8(output.stdout).ok()?;
-    let (worth, took) = told.trim().split_once(' ')?;
-    Some((worth.parse().ok()?, took.parse().ok()?))
+    serde_json::from_slice(&output.stdout).ok()
 }
 
 fn main() {
@@ -97,16 +119,16 @@ fn main() {
     for seed in 0..seeds.min(COMPARED) {
         let question = shelf(seed, 2000, 20);
         let (given, took) = answer(&question, Duration::from_mins(1));
-        match referee(&question) {
-            Some((worth, theirs)) => {
-                let ratio = theirs / took;
-                println!(
-                    "seed {seed}: {} in {took:.2} s; HiGHS uncut: {worth} in {theirs:.2} s, {ratio:.1} × as long",
-                    given.worth
-                );
-            }
-            None => println!("seed {seed}: {took:.2} s; HiGHS: not installed, run tests/referee/run once"),
+        print!("seed {seed}: {} in {took:.2} s", given.worth);
+        let Some(others) = referees(&question) else {
+            println!("; the other solvers are not installed, run tests/referee/run once");
+            continue;
+        };
+        for (name, worth, theirs) in others {
+            let worth = worth.map_or("not done".to_owned(), |worth| worth.to_string());
+            print!("; {name}: {worth} in {theirs:.2} s, {:.1} × as long", theirs / took);
         }
+        println!(" (target: at least 1 × as long)");
     }
     let folder = tempfile::tempdir().unwrap();
     let today = "2026-06-01".parse().unwrap();

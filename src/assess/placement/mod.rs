@@ -2,8 +2,9 @@
 //!
 //! [`question`] says in the abstract what is asked, [`solve`] answers it. Measured on random shelves (`cargo bench --bench
 //! placement`): a general-purpose solver's relaxation alone is weak where boards bring their sockets, so choices are cut
-//! soundly first (`cut`), boards and their like are decided before single choices (`model`), and short rails are met
-//! only where they occur (`short`).
+//! soundly first (`cut`), boards and their like are decided before single choices (`model`) and bind what hangs on them
+//! (`held`), and short rails are met only where they occur (`short`). What one machine teaches is learned with that machine
+//! alone (`solve`), and fractions are mended by sorts of spares before single ones (`part`).
 
 pub mod ask;
 mod by_hand;

@@ -3,8 +3,8 @@
 //! What can be cut soundly is cut; what then falls apart into machines that share no spare is solved apart. Every
 //! answer of the solver is looked over with whole numbers and by the whole machine's fit. What the rows did not say (a
 //! rail that is short after all, adapters in a circle, parts that do not go together) becomes a row, and it is solved
-//! again: the last answer is the best among all that hold. Where the solver errs or time runs out, an answer that holds
-//! is made by hand and given with the bound known by then.
+//! again, first each such machine alone, then all: the last answer is the best among all that hold. Where the solver errs
+//! or time runs out, the best answer so far that holds is given, or one made by hand, with the bound known by then.
 
 use std::collections::BTreeSet;
 use std::time::Duration;
