@@ -104,6 +104,8 @@ fn the_other_board_put_in_by_key_tells_its_cost_and_is_planned_and_undone_in_one
     assert!(slip(&hand, "0018").unwrap().ends_with("(put here by you)"));
     assert_eq!(slip(&hand, "0017").unwrap(), "0017 Nordkamp NB-4, left over");
     assert_eq!(plans(&hand), [""; 0], "nothing is written by trying");
+    choose(&mut hand, "0017");
+    until(&mut hand, "It is left over: 0018 (Nordkamp V90) is pinned there.");
 
     hand.press("Put the part away");
     assert!(says(&hand, "Plan 0018 (Nordkamp V90) for Reading room: Mainboard. It is pinned there."));

@@ -32,6 +32,8 @@ pub enum Lack {
     Amperes,
     /// Another is there that is worth so much more.
     Better { part: PartId, more: i64 },
+    /// Another is pinned in its place.
+    Pinned { part: PartId },
     /// It is of other years.
     Dates(TrueTo),
     /// It costs more than it brings, as it stands.
@@ -100,10 +102,11 @@ fn lacks(asked: &Asked, answer: &Answer, placed: Placed) -> Vec<Lack> {
         .filter(|(need, count)| own(need) && *count > open_before(*need))
         .map(|(need, count)| (question.connectors[*need].clone(), count - open_before(*need)))
         .collect();
-    let better = rival.filter(|rival| worth(rival) >= choice.worth);
+    let pinned = rival.filter(|(spare, _)| question.spares[*spare].pinned);
+    let better = rival.filter(|rival| pinned.is_none() && worth(rival) >= choice.worth);
     // What may stay open, since something that gives it is still to come, would be open with the other one too.
     let must_be_met = after.faults.iter().any(|fault| *fault != Fault::Overdrawn);
-    if !unmet.is_empty() && (must_be_met || better.is_none()) {
+    if !unmet.is_empty() && (must_be_met || (better.is_none() && pinned.is_none())) {
         lacks.push(Lack::Connectors(unmet));
     }
     let new = fits_after.into_iter().filter(|because| because.names(part) || !fits_before.contains(because));
@@ -111,6 +114,7 @@ fn lacks(asked: &Asked, answer: &Answer, placed: Placed) -> Vec<Lack> {
     if after.faults.contains(&Fault::Overdrawn) && !before.faults.contains(&Fault::Overdrawn) {
         lacks.push(Lack::Amperes);
     }
+    lacks.extend(pinned.map(|(spare, _)| Lack::Pinned { part: asked.parts[spare] }));
     if let Some(rival) = better {
         lacks.push(Lack::Better { part: asked.parts[rival.0], more: worth(&rival) - choice.worth });
     }

@@ -29,6 +29,7 @@ impl Lack {
             Self::Better { part, more } => {
                 text!("{part} there is worth {more} more", part = part_name(asked.logbook, *part), more = more)
             }
+            Self::Pinned { part } => text!("{part} is pinned there", part = part_name(asked.logbook, *part)),
             Self::Connectors(lacks) => {
                 let label = |(id, count): &(String, u32)| format!("{count} × {}", asked.rules.connectors.label(id));
                 let lacks: Vec<String> = lacks.iter().map(label).collect();

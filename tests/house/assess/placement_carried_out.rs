@@ -278,7 +278,10 @@ fn a_rival_in_the_place_of_a_part_costs_as_much_as_pinning_it_there() {
     });
     // Of a part that is itself held there by a try, the try gives way.
     let tried = Ask { pins: vec![(id(2), id(20))], ..Ask::default() };
-    proposed(&of, tried, |asked, _| {
+    proposed(&of, tried, |asked, proposal| {
+        let spare = asked.parts.iter().position(|part| *part == id(1)).unwrap();
+        let left = left_of(asked, proposal, spare).unwrap();
+        assert_eq!(left.lacks, [Lack::Pinned { part: id(2) }], "worth more, but another is held there");
         let (_, other) = instead(asked, id(1), (id(2), id(20)), &LONG).unwrap();
         assert_eq!(other.placed.iter().map(|seated| seated.part).collect::<Vec<PartId>>(), [id(1)]);
     });

@@ -138,7 +138,7 @@ fn priced(
         lacks = lacks_in(with, other, spare, machine);
     }
     // What it takes the place of is told by itself.
-    lacks.retain(|lack| !matches!(lack, Lack::Better { .. }));
+    lacks.retain(|lack| !matches!(lack, Lack::Better { .. } | Lack::Pinned { .. }));
     // Neither is worth more than its bound.
     let cost = (proposal.worth - other.bound, proposal.bound - other.worth);
     let against = Lack::all(&lacks, asked);
