@@ -17,22 +17,24 @@ impl Search<'_> {
             order.extend(here.map(|option| (!spare.pinned, -spare.options[*option].worth, (at, *option))));
         }
         order.sort_unstable();
-        let mut placed: Vec<Placed> = Vec::new();
+        let mut room: Vec<u32> = question.seats.iter().map(|seat| seat.count).collect();
+        let mut is_taken = vec![false; question.spares.len()];
+        let mut by_machine: Vec<Vec<Placed>> = vec![Vec::new(); question.machines.len()];
         for (free, worth, one) in order {
-            let machine = question.machine_of(question.spares[one.0].options[one.1].seat);
-            let is_taken = placed.iter().any(|(spare, _)| *spare == one.0);
-            if is_taken || (free && worth >= 0) {
+            let seat = question.spares[one.0].options[one.1].seat;
+            if is_taken[one.0] || (free && (worth >= 0 || room[seat] == 0)) {
                 continue;
             }
-            let in_machine = |(spare, option): &&Placed| {
-                question.machine_of(question.spares[*spare].options[*option].seat) == machine
-            };
-            let with: Vec<Placed> = placed.iter().filter(in_machine).chain([&one]).copied().collect();
-            if !free || self.holds(machine, &with) {
-                placed.push(one);
+            let machine = question.machine_of(seat);
+            by_machine[machine].push(one);
+            if free && !self.holds(machine, &by_machine[machine]) {
+                by_machine[machine].pop();
+                continue;
             }
+            is_taken[one.0] = true;
+            room[seat] = room[seat].saturating_sub(1);
         }
-        placed
+        by_machine.concat()
     }
 
     fn holds(&self, machine: usize, placed: &[Placed]) -> bool {
@@ -73,21 +75,25 @@ impl Search<'_> {
                 room[spare.options[*option].seat] -= 1;
             }
         }
+        let mut by_machine: Vec<Vec<Placed>> =
+            (0..self.question.machines.len()).map(|machine| self.placed(machine)).collect();
         for (_, (spare, option)) in order {
             let choice = self.question.spares[spare].options[option];
             if room[choice.seat] == 0 || self.taken[spare].is_some() {
                 continue;
             }
             let machine = self.question.machine_of(choice.seat);
-            let mut placed = self.placed(machine);
             let open = |placed: &[Placed]| -> i64 {
                 look(&self.question, machine, placed).open.iter().map(|(_, count)| i64::from(*count)).sum()
             };
-            let before = open(&placed);
+            let placed = &mut by_machine[machine];
+            let before = open(placed);
             placed.push((spare, option));
-            if choice.worth > (open(&placed) - before) * self.question.open_cost && self.holds(machine, &placed) {
+            if choice.worth > (open(placed) - before) * self.question.open_cost && self.holds(machine, placed) {
                 self.taken[spare] = Some(option);
                 room[choice.seat] -= 1;
+            } else {
+                by_machine[machine].pop();
             }
         }
     }

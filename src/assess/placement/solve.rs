@@ -12,7 +12,7 @@ use std::time::Duration;
 use super::cut::{Kept, cut};
 use super::question::{Barred, Clash, Question};
 use super::short::Short;
-use super::verify::{Fault, Looked, Placed, look};
+use super::verify::{Fault, Looked, Placed, barred, look};
 
 /// So often it is solved again with what was learned; what does not hold by then is mended by hand.
 const MOST_ROUNDS: usize = 400;
@@ -183,7 +183,10 @@ impl Search<'_> {
         for fault in looked.faults {
             match fault {
                 Fault::Overdrawn => self.short.learn(&self.question, machine, &placed),
-                Fault::Together(barred) => self.question.barred.push(barred),
+                Fault::Together(spares) => {
+                    let barred = barred(&self.question, machine, &spares, &placed);
+                    self.question.barred.push(barred);
+                }
                 Fault::Broken(_) => {}
             }
         }

@@ -9,8 +9,8 @@ use super::question::{Barred, Question};
 pub enum Fault {
     /// They draw more from a rail than the supply gives.
     Overdrawn,
-    /// These do not go together.
-    Together(Barred),
+    /// These do not go together with the rest: see [`barred`].
+    Together(Vec<usize>),
     /// A clash, a full seat, a need that must not stay open: never in an answer of the model.
     Broken(String),
 }
@@ -39,7 +39,7 @@ pub fn look(question: &Question, machine: usize, placed: &[Placed]) -> Looked {
     seats(question, placed, &mut looked);
     rails(question, placed, &mut looked);
     clashes(question, machine, placed, &mut looked);
-    hanging(question, machine, placed, &mut looked);
+    hanging(question, placed, &mut looked);
     connectors(question, machine, placed, &mut looked);
     looked
 }
@@ -81,7 +81,7 @@ fn clashes(question: &Question, machine: usize, placed: &[Placed], looked: &mut 
 }
 
 /// Adapters must hang on something that is none, over one another or straight; not in a circle.
-fn hanging(question: &Question, machine: usize, placed: &[Placed], looked: &mut Looked) {
+fn hanging(question: &Question, placed: &[Placed], looked: &mut Looked) {
     let is_between = |(spare, option): &Placed| question.seats[question.spares[*spare].options[*option].seat].between;
     let (mut loose, mut hung): (Vec<Placed>, Vec<Placed>) = placed.iter().partition(|placed| is_between(placed));
     loop {
@@ -101,22 +101,20 @@ fn hanging(question: &Question, machine: usize, placed: &[Placed], looked: &mut 
         loose = still;
     }
     if !loose.is_empty() {
-        let spares: Vec<usize> = loose.iter().map(|(spare, _)| *spare).collect();
-        looked.faults.push(Fault::Together(barred(question, machine, &spares, placed)));
+        looked.faults.push(Fault::Together(loose.iter().map(|(spare, _)| *spare).collect()));
     }
 }
 
 /// Bars these spares, unless one comes that takes a need of theirs.
-fn barred(question: &Question, machine: usize, spares: &[usize], placed: &[Placed]) -> Barred {
+pub fn barred(question: &Question, machine: usize, spares: &[usize], placed: &[Placed]) -> Barred {
+    // Few spares offer anything: that is asked first.
     let helps = |at: &usize, of: &[usize]| {
         let spare = &question.spares[*at];
-        let could_come = spare.options.iter().any(|choice| question.machine_of(choice.seat) == machine);
-        could_come
+        let takes = |need: usize| spare.offers.iter().any(|(offer, _)| question.accepts(*offer, need));
+        !spare.offers.is_empty()
             && !of.contains(at)
-            && of
-                .iter()
-                .flat_map(|spare| &question.spares[*spare].needs)
-                .any(|(need, _)| spare.offers.iter().any(|(offer, _)| question.accepts(*offer, *need)))
+            && of.iter().flat_map(|spare| &question.spares[*spare].needs).any(|(need, _)| takes(*need))
+            && spare.options.iter().any(|choice| question.machine_of(choice.seat) == machine)
     };
     let all = 0..question.spares.len();
     let unless: Vec<usize> = all.clone().filter(|at| helps(at, spares)).collect();
@@ -164,7 +162,7 @@ fn connectors(question: &Question, machine: usize, placed: &[Placed], looked: &m
         }
         *open.entry(needs[at].connector).or_default() += 1;
         if !needs[at].may_stay_open {
-            looked.faults.push(Fault::Together(barred(question, machine, &[needs[at].holder], placed)));
+            looked.faults.push(Fault::Together(vec![needs[at].holder]));
         }
     }
     looked.open = open.into_iter().collect();
