@@ -287,7 +287,7 @@ fn a_batch_that_the_lights_going_out_cut_off_is_offered_again() {
     hand.until("the offer", |hand| says(hand, "1 file or folder was being taken in when the program ended."));
     assert!(photos(hand.window.state(), board.id).is_empty(), "nothing is taken without a word");
     hand.press("Take them in");
-    hand.wait("the photograph", |app| photos(app, board.id).len() == 1);
+    hand.wait("the photograph", |app| photos(app, board.id).len() == 1 && !app.taking_in().is_busy());
     hand.settle();
     let mut hand = hand.again(SIZE);
     hand.window.run();
