@@ -124,7 +124,10 @@ struct Offering<'a> {
 impl Offered {
     /// Answers for a logbook.
     pub fn answer(&self, logbook: &Logbook, answers: &Answers, rules: &Rules) -> Offer {
-        let offering = Offering { logbook: self.laid_in(logbook), part: part_id(), answers, rules };
+        // Worked out with the part on the shelf once, so that each try changes one machine only.
+        let laid = self.laid_in(logbook);
+        let with_it = answers.next(&laid, rules, answers.today);
+        let offering = Offering { logbook: laid, part: part_id(), answers: &with_it, rules };
         let (mut lacking, mut improves) = (Vec::new(), Vec::new());
         for machine in &answers.machines {
             for (role, fill) in machine.file.roles.iter().zip(&machine.readiness.roles) {
