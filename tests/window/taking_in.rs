@@ -64,6 +64,11 @@ fn paste(hand: &mut Hand, event: Event) {
     hand.window.step();
 }
 
+/// Waits until a part has so many photographs and the intake has told all: while lines come and go, a press may miss.
+fn all_in(hand: &mut Hand, what: &str, part: PartId, count: usize) {
+    hand.wait(what, |app| photos(app, part).len() == count && !app.taking_in().is_busy());
+}
+
 #[test]
 fn a_dropped_folder_goes_onto_the_part_as_one_act_with_the_days_that_cameras_noted() {
     let (mut hand, board) = sheet();
@@ -74,7 +79,7 @@ fn a_dropped_folder_goes_onto_the_part_as_one_act_with_the_days_that_cameras_not
     fs::write(phone.join("notes.txt"), "nothing to see").unwrap();
     let before = fs::read(&first).unwrap();
     drop_files(&mut hand, &[&phone]);
-    hand.wait("both", |app| photos(app, board.id).len() == 2);
+    all_in(&mut hand, "both", board.id, 2);
     hand.settle();
     let mut days: Vec<String> =
         photos(hand.window.state(), board.id).iter().map(|photo| photo.taken.to_string()).collect();
@@ -105,10 +110,8 @@ fn what_cannot_be_taken_in_is_listed_with_its_reason_and_can_be_copied() {
     let letter = folder.join("letter.jpg");
     fs::write(&letter, "Dear restorer").unwrap();
     drop_files(&mut hand, &[&good, &empty, &letter]);
-    hand.wait("the good one", |app| photos(app, board.id).len() == 1);
+    all_in(&mut hand, "the good one", board.id, 1);
     wait_to_say(&mut hand, "2 of 3 files were not taken in");
-    // While lines come and go, a press may miss.
-    hand.wait("the rest", |app| !app.taking_in().is_busy());
     hand.settle();
     assert!(!says(&hand, "“empty.jpg” is empty"), "the reasons wait until they are asked for");
     hand.press("See which, and why…");
@@ -219,7 +222,7 @@ fn what_is_in_view_gets_what_is_dropped() {
     hand.window.key_press(egui::Key::ArrowDown);
     hand.window.run();
     drop_one(&mut hand);
-    hand.wait("the chosen part's", |app| photos(app, board.id).len() == 1);
+    all_in(&mut hand, "the chosen part's", board.id, 1);
 
     // On the Bench: the part of the piece of work on show; while its form is open, evidence of the work.
     hand.give(Command::Go(Page::Bench));
@@ -227,7 +230,7 @@ fn what_is_in_view_gets_what_is_dropped() {
     hand.window.get_by_label(&work).click();
     hand.window.run();
     drop_one(&mut hand);
-    hand.wait("the part's second", |app| photos(app, board.id).len() == 2);
+    all_in(&mut hand, "the part's second", board.id, 2);
     hand.press("Done…");
     drop_one(&mut hand);
     wait_to_say(&mut hand, "Goes with it: 6.png");
@@ -240,7 +243,7 @@ fn a_pasted_picture_and_pasted_paths_go_to_what_is_in_view() {
     let colours = [egui::Color32::RED, egui::Color32::GREEN, egui::Color32::BLUE, egui::Color32::WHITE];
     let picture_pasted = ColorImage::new([2, 2], colours.to_vec());
     paste(&mut hand, Event::PasteImage(Arc::new(picture_pasted)));
-    hand.wait("the picture", |app| photos(app, board.id).len() == 1);
+    all_in(&mut hand, "the picture", board.id, 1);
     let photo = photos(hand.window.state(), board.id)[0].clone();
     let kept = image::open(hand.window.state().session().unwrap().store().photo_path(&photo)).unwrap().into_rgba8();
     let pixels: Vec<[u8; 4]> = kept.pixels().map(|pixel| pixel.0).collect();
@@ -250,7 +253,7 @@ fn a_pasted_picture_and_pasted_paths_go_to_what_is_in_view() {
     let other = picture(hand.folder.path(), "back.png", [13, 10]);
     let uri = format!("file://{}", spaced.display().to_string().replace(' ', "%20"));
     paste(&mut hand, Event::Paste(format!("copy\n{uri}\n{}\n", other.display())));
-    hand.wait("the files", |app| photos(app, board.id).len() == 3);
+    all_in(&mut hand, "the files", board.id, 3);
 
     paste(&mut hand, Event::Paste("just words".to_owned()));
     assert!(says(&hand, "What was pasted is no picture, and no path of one."));
@@ -287,7 +290,7 @@ fn a_batch_that_the_lights_going_out_cut_off_is_offered_again() {
     hand.until("the offer", |hand| says(hand, "1 file or folder was being taken in when the program ended."));
     assert!(photos(hand.window.state(), board.id).is_empty(), "nothing is taken without a word");
     hand.press("Take them in");
-    hand.wait("the photograph", |app| photos(app, board.id).len() == 1 && !app.taking_in().is_busy());
+    all_in(&mut hand, "the photograph", board.id, 1);
     hand.settle();
     let mut hand = hand.again(SIZE);
     hand.window.run();
