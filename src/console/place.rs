@@ -24,7 +24,6 @@ use serde::Serialize;
 
 use super::opened::{Opened, Which};
 use super::{Answer, as_json};
-use crate::assess::outstanding::hours_text;
 use crate::assess::placement::question::Question;
 use crate::assess::placement::{
     Ask, Asked, Goals, Lack, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
@@ -314,24 +313,7 @@ impl<'a> Told<'a> {
             format!("{}, {best}: {}", part_name(logbook, left.part), Lack::all(&left.lacks, asked))
         });
         section(text!("Left over, each with its best use:"), left.collect());
-        let outlook = proposal.outlook.iter().map(|of| {
-            let name = machine_name(logbook, of.machine);
-            let work = hours_text(of.totals.minutes);
-            let mut said = if of.missing == 0 {
-                text!("{machine}: complete, {work} of work left", machine = name, work = work)
-            } else {
-                text!(
-                    "{machine}: {missing} missing, {work} of work left",
-                    machine = name,
-                    missing = of.missing,
-                    work = work
-                )
-            };
-            for because in &of.against {
-                let _ = write!(said, " ({})", because.sentence(logbook, asked.rules));
-            }
-            said
-        });
+        let outlook = proposal.outlook.iter().map(|of| of.sentence(asked));
         section(text!("In the order in which they can be ready:"), outlook.collect());
         lines
     }

@@ -2,8 +2,9 @@
 
 use super::ask::Asked;
 use super::left::Lack;
-use super::propose::NextBest;
-use crate::assess::reason::part_name;
+use super::propose::{NextBest, Outlook};
+use crate::assess::outstanding::hours_text;
+use crate::assess::reason::{machine_name, part_name};
 use crate::record::Logbook;
 use crate::text;
 
@@ -16,6 +17,28 @@ impl NextBest {
             }
             None => text!("Without it the place stays empty, {cost} less in all.", cost = self.cost),
         }
+    }
+}
+
+impl Outlook {
+    /// How far the machine is, in a sentence, and what fit has against it.
+    pub fn sentence(&self, asked: &Asked) -> String {
+        let (machine, work) = (machine_name(asked.logbook, self.machine), hours_text(self.totals.minutes));
+        let said = if self.missing == 0 {
+            text!("{machine}: complete, {work} of work left", machine = machine, work = work)
+        } else {
+            text!(
+                "{machine}: {missing} missing, {work} of work left",
+                machine = machine,
+                missing = self.missing,
+                work = work
+            )
+        };
+        if self.against.is_empty() {
+            return said;
+        }
+        let against = self.against.iter().map(|because| because.sentence(asked.logbook, asked.rules));
+        format!("{said}. {}", against.collect::<Vec<_>>().join(" "))
     }
 }
 

@@ -11,10 +11,10 @@ use benchwright::record::*;
 use super::support::*;
 use crate::records;
 
-const LONG: fn() -> Duration = || Duration::from_mins(10);
+pub const LONG: fn() -> Duration = || Duration::from_mins(10);
 
 /// A part of a design.
-fn of(number: u128, tag: &str, kind: Kind, design: u128) -> PartFile {
+pub fn of(number: u128, tag: &str, kind: Kind, design: u128) -> PartFile {
     let mut file = part(number, tag, kind);
     file.part.design = Some(id(design));
     file
@@ -40,7 +40,8 @@ fn workshop() -> (Vec<PartFile>, Vec<DesignFile>, Vec<MachineFile>) {
     (parts, designs, vec![machine])
 }
 
-fn proposed<R>(
+/// Tells of the proven best proposal.
+pub fn proposed<R>(
     logbook: &Logbook,
     asked: Ask,
     tell: impl FnOnce(&benchwright::assess::placement::Asked, &Proposal) -> R,

@@ -2,36 +2,17 @@
 //! that speaks against a place.
 
 use std::sync::Arc;
-use std::time::Duration;
 
 use benchwright::assess::Answers;
 use benchwright::assess::fit::{Because, Models, Piece};
-use benchwright::assess::placement::{
-    Ask, Asked, Lack, Move, Proposal, Wanted, ask, change, instead, lacks_in, left_of, propose, what_if,
-};
+use benchwright::assess::placement::{Ask, Lack, Move, Wanted, change, instead, lacks_in, left_of, what_if};
 use benchwright::assess::supplies::to_buy;
 use benchwright::record::*;
 use benchwright::rules::Rules;
 
+use super::placement::{LONG, of, proposed};
 use super::support::*;
 use crate::fitting::figure_of;
-
-const LONG: fn() -> Duration = || Duration::from_mins(10);
-
-fn of(number: u128, tag: &str, kind: Kind, design: u128) -> PartFile {
-    let mut file = part(number, tag, kind);
-    file.part.design = Some(id(design));
-    file
-}
-
-fn proposed<R>(logbook: &Logbook, asked: Ask, tell: impl FnOnce(&Asked, &Proposal) -> R) -> R {
-    let rules = rules();
-    let answers = Answers::of(logbook, &rules, day("2026-06-01"));
-    let asked = ask(logbook, &answers, &rules, asked).unwrap();
-    let proposal = propose(&asked, &LONG);
-    assert!(proposal.is_proven(), "{proposal:?}");
-    tell(&asked, &proposal)
-}
 
 /// The logbook after the proposal was carried out, as the store would have it.
 fn carried_out(logbook: &Logbook, asked: Ask) -> Logbook {

@@ -28,6 +28,8 @@ pub struct Roles {
 
 const NAME: f32 = 34.0 * GRID;
 const PART: f32 = 68.0 * GRID;
+/// Where there is no room for the time line, the acts have some of the part's.
+const NARROW_PART: f32 = 48.0 * GRID;
 const STAND: f32 = 20.0 * GRID;
 const ACTS: f32 = 104.0 * GRID;
 
@@ -40,6 +42,7 @@ impl Roles {
         let bar = SpanBar::around(spans.values().copied(), machine.machine.window());
         let width = ui.available_width() - NAME - PART - STAND - ACTS;
         let bar = bar.filter(|_| width >= 30.0 * GRID);
+        let part_width = if bar.is_some() { PART } else { NARROW_PART };
         if let Some(bar) = &bar {
             ui.horizontal(|ui| {
                 ui.add_space(NAME + PART + STAND + 6.0 * GRID);
@@ -53,7 +56,7 @@ impl Roles {
             let mut first = true;
             for (part, is_fitted) in parts {
                 let Some(file) = view.logbook.part(part) else { continue };
-                let filled = Filled { machine, role, file, is_fitted };
+                let filled = Filled { machine, role, file, is_fitted, part_width };
                 ui.push_id(part, |ui| {
                     ui.horizontal_wrapped(|ui| {
                         cell_ui(ui, NAME, |ui| {
@@ -84,6 +87,7 @@ impl Roles {
                                 role_name_ui(ui, role);
                             }
                         });
+                        cell_ui(ui, part_width, |ui| nothing_ui(ui, role, filled == 0));
                         self.empty_ui(ui, machine, role, filled == 0, outbox);
                     });
                 });
@@ -100,15 +104,6 @@ impl Roles {
     }
 
     fn empty_ui(&mut self, ui: &mut Ui, machine: &MachineFile, role: &Role, is_empty: bool, outbox: &mut Outbox) {
-        cell_ui(ui, PART, |ui| {
-            let word = match (is_empty, role.required) {
-                (true, true) => text!("nothing yet"),
-                (true, false) => text!("nothing; it may stay empty"),
-                (false, _) => text!("room for one more"),
-            };
-            let colour = if is_empty && role.required { ui.tokens().power_unknown } else { ui.tokens().ink_weak };
-            ui.label(body(word).color(colour));
-        });
         let name = text!("Choose for {role}…", role = acts::role_title(role));
         if named_link_ui(ui, text!("Choose a part…"), &name) {
             self.choose(role.id);
@@ -235,18 +230,30 @@ fn role_name_ui(ui: &mut Ui, role: &Role) {
     ui.add(egui::Label::new(body(name)).truncate());
 }
 
+/// What is said where no part, or no further one, fills a role.
+fn nothing_ui(ui: &mut Ui, role: &Role, is_empty: bool) {
+    let word = match (is_empty, role.required) {
+        (true, true) => text!("nothing yet"),
+        (true, false) => text!("nothing; it may stay empty"),
+        (false, _) => text!("room for one more"),
+    };
+    let colour = if is_empty && role.required { ui.tokens().power_unknown } else { ui.tokens().ink_weak };
+    ui.label(body(word).color(colour));
+}
+
 /// A part in a role.
 struct Filled<'a> {
     machine: &'a MachineFile,
     role: &'a Role,
     file: &'a PartFile,
     is_fitted: bool,
+    part_width: f32,
 }
 
 impl Filled<'_> {
     fn part_ui(&self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
-        let Self { machine, role, file, is_fitted } = self;
-        cell_ui(ui, PART, |ui| {
+        let Self { machine, role, file, is_fitted, part_width } = self;
+        cell_ui(ui, *part_width, |ui| {
             let line = format!("{}  {}", file.part.tag, view.logbook.title_of(file));
             let button = egui::Button::new(body(line).color(ui.tokens().press)).frame(false).truncate();
             if ui.add(button).on_hover_text(true_to_text(machine, file.part.id, view)).clicked() {
@@ -261,7 +268,7 @@ impl Filled<'_> {
     }
 
     fn acts_ui(&self, ui: &mut Ui, is_first: bool, view: &View<'_>, outbox: &mut Outbox) -> Option<FilledAct> {
-        let Self { machine, role, file, is_fitted } = self;
+        let Self { machine, role, file, is_fitted, .. } = self;
         let tag = &file.part.tag;
         let another = |ui: &mut Ui| {
             let name = text!("Choose another than {tag}…", tag = tag);

@@ -3,7 +3,6 @@
 use std::collections::HashMap;
 use std::sync::Arc;
 
-use crate::assess::outstanding::hours_text;
 use crate::assess::placement::{Asked, Move, Proposal, Seated, Term};
 use crate::assess::reason::{machine_name, role_name};
 use crate::record::{Kind, Logbook, MachineId, PartId, RoleId, Word};
@@ -131,7 +130,7 @@ impl Found {
             to_plan: sentences(to_plan),
             at_bench: sentences(at_bench),
             wishes,
-            outlook: outlook(asked, &proposal),
+            outlook: proposal.outlook.iter().map(|of| of.sentence(asked)).collect(),
             unknown: proposal.placed.iter().filter(unknown).count(),
             columns: columns(asked, &proposal),
             by_part: slips.iter().enumerate().map(|(at, slip)| (slip.part, at)).collect(),
@@ -303,28 +302,6 @@ fn is_there(logbook: &Logbook, seated: &Seated) -> bool {
         *part == seated.part && role.is_none_or(|role| Some(role) == seated.role)
     };
     file.is_some_and(|file| file.parts().iter().any(there))
-}
-
-fn outlook(asked: &Asked, proposal: &Proposal) -> Vec<String> {
-    let lines = proposal.outlook.iter().map(|of| {
-        let (machine, work) = (machine_name(asked.logbook, of.machine), hours_text(of.totals.minutes));
-        let mut line = if of.missing == 0 {
-            text!("{machine}: complete, {work} of work left", machine = machine, work = work)
-        } else {
-            text!(
-                "{machine}: {missing} missing, {work} of work left",
-                machine = machine,
-                missing = of.missing,
-                work = work
-            )
-        };
-        for because in &of.against {
-            line.push_str(". ");
-            line.push_str(&because.sentence(asked.logbook, asked.rules));
-        }
-        line
-    });
-    lines.collect()
 }
 
 impl Gap {
