@@ -5,8 +5,8 @@ use super::findings::CAPACITOR_TOPIC;
 use super::outstanding::Task;
 use super::proofs::ProofStanding;
 use super::reason::{Reason, Weight};
-use crate::record::{CapacitorState, Custody, FindingId, Given, Hold, Kind, PartFile, Severity, Survey};
-use crate::rules::{Question, Rules};
+use crate::record::{CapacitorState, Custody, FindingId, Given, Kind, PartFile, Severity, Survey};
+use crate::rules::{PowerEffect, Question, Rules};
 
 crate::words! {
     /// Whether power may be applied; *not known* is shown as "do not".
@@ -78,7 +78,7 @@ pub fn has_supply(parts: &[&PartAnswers]) -> bool {
 }
 
 fn lacking_before_power(part: &PartAnswers) -> impl Iterator<Item = Reason> {
-    let lacking = |proof: &&ProofStanding| proof.rule.before_power && !proof.standing.is_good();
+    let lacking = |proof: &&ProofStanding| proof.rule.power > PowerEffect::Nothing && !proof.standing.is_good();
     part.proofs.iter().filter(lacking).map(|proof| Reason::PartProof {
         part: part.part,
         proof: std::sync::Arc::clone(&proof.rule),
@@ -124,7 +124,7 @@ fn not_looked(file: &PartFile, rules: &Rules) -> Vec<Reason> {
         return vec![Reason::Unsurveyed { part }];
     }
     let months = rules.kind(file.part.kind).map_or(0, |rule| rule.look_again_months);
-    let holds_power = |question: &Question| question.unknown_holds.is_some_and(|hold| hold <= Hold::Power);
+    let holds_power = |question: &Question| question.power > PowerEffect::Nothing;
     rules
         .questions_for(file.part.kind)
         .iter()

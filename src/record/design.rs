@@ -75,6 +75,9 @@ pub struct DesignFigure {
     pub value: f64,
     /// Where the figure was read.
     pub source: String,
+    /// Of a board's divider, the bus clock that it belongs to, MHz; `None` for any.
+    #[serde(default)]
+    pub at_bus_mhz: Option<f64>,
 }
 
 /// The key of a [`DesignCapacitor`].

@@ -106,6 +106,9 @@ pub struct Look {
     pub survey: Option<SurveyId>,
     /// The work that cured it or the failed work that raised it.
     pub work: Option<WorkId>,
+    /// Who looked or decided; empty when nobody said.
+    #[serde(default)]
+    pub who: String,
 }
 
 /// A finding with its life so far, oldest look first; there is always at least one look.
@@ -144,6 +147,7 @@ impl FindingFile {
             reason: String::new(),
             survey: None,
             work: None,
+            who: String::new(),
         }
     }
 

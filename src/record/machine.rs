@@ -60,6 +60,21 @@ pub struct Role {
     /// How many parts it takes, 1 or more.
     pub count: u32,
     pub note: String,
+    /// Other kinds that fill it as well: a flash-card adapter in a disk's place.
+    #[serde(default)]
+    pub or_kinds: Vec<Kind>,
+}
+
+impl Role {
+    /// Whether a part of this kind fills it.
+    pub fn takes(&self, kind: Kind) -> bool {
+        self.kind == kind || self.or_kinds.contains(&kind)
+    }
+
+    /// Every kind that fills it, its own first.
+    pub fn kinds(&self) -> impl Iterator<Item = Kind> {
+        std::iter::once(self.kind).chain(self.or_kinds.iter().copied().filter(|kind| *kind != self.kind))
+    }
 }
 
 /// The key of a [`Placement`].

@@ -81,5 +81,7 @@ pub use survey::{Answer, Given, Survey, SurveyId};
 pub use table::{BadLine, BadTable, Column as TableColumn};
 pub use when::{Moment, NoDate, When, YEARS};
 pub use word::Word;
-pub use work::{Competence, Hold, MaterialUse, MaterialUseId, Nature, Work, WorkAfter, WorkAfterId, WorkId, WorkState};
+pub use work::{
+    Competence, Hold, MaterialUse, MaterialUseId, Nature, Touches, Work, WorkAfter, WorkAfterId, WorkId, WorkState,
+};
 pub use workshop::{Workshop, WorkshopId};

@@ -29,6 +29,18 @@ crate::words! {
 }
 
 crate::words! {
+    /// What work in the restorer's own words touched: proofs that it may have voided hang on it.
+    #[derive(Default)]
+    Touches {
+        /// Nobody said; taken as electrical, and asked about.
+        #[default]
+        Unstated = "unstated", "Not stated";
+        Electrical = "electrical", "Something electrical";
+        NothingElectrical = "nothing_electrical", "Nothing electrical";
+    }
+}
+
+crate::words! {
     /// Who may do it.
     Competence {
         Oneself = "oneself", "Yourself";
@@ -137,4 +149,7 @@ pub struct Work {
     /// Whether it can be undone; `None` when nobody said.
     pub reversible: Option<bool>,
     pub note: String,
+    /// What it touches, for work in the restorer's own words.
+    #[serde(default)]
+    pub touches: Touches,
 }

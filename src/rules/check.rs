@@ -6,10 +6,10 @@ use super::check_template;
 use super::load::{Row, Tables};
 use super::table_error::At;
 use super::{
-    FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, Sitting,
-    SubstitutionRule, TableError, WorkRule,
+    FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, PowerEffect, ProofRule, Question,
+    Sitting, SubstitutionRule, TableError, WorkRule,
 };
-use crate::record::{Mounting, Word};
+use crate::record::{Hold, Mounting, Severity, Word};
 use crate::text;
 
 /// Longest hands-on time that can be meant for one piece of work or one test, minutes (a week).
@@ -99,6 +99,14 @@ impl Check<'_> {
             self.errors.push(at.error(text!("the question `{name}` is asked of no kind", name = value.name)));
         }
         self.no_doubles(at, value.kinds.iter().map(|kind| kind.name()));
+        for kind in value.always_on.iter().filter(|kind| !value.kinds.contains(kind)) {
+            let reason = text!(
+                "the question `{name}` is not asked of `{kind}`, which is said always to have it",
+                name = value.name,
+                kind = kind.name()
+            );
+            self.errors.push(at.error(reason));
+        }
         if value.answers.len() < 2 {
             let reason = text!("the question `{name}` needs two answers or more", name = value.name);
             self.errors.push(at.error(reason));
@@ -208,6 +216,12 @@ impl Check<'_> {
         }
         for proof in value.voids.iter().filter(|proof| !self.proofs.contains(proof.as_str())) {
             self.errors.push(at.error_at(proof, text!("voids the unknown proof `{name}`", name = proof)));
+        }
+        let grave = (value.hold_at(Severity::Grave), value.power_at(Severity::Grave));
+        let is_weaker = |(hold, power)| hold <= Hold::Power && power != PowerEffect::No;
+        if is_weaker((value.hold, value.power)) || is_weaker(grave) {
+            let reason = text!("the work `{name}` holds power, so its `power` is `no`", name = value.name);
+            self.errors.push(at.error(reason));
         }
     }
 

@@ -8,10 +8,12 @@ pub mod connectors;
 mod load;
 mod lookup;
 mod order;
+mod power_effect;
 mod table_error;
 mod types;
 
 pub use connectors::{Connector, Connectors};
+pub use power_effect::PowerEffect;
 pub use table_error::{TableError, TableErrors};
 pub use types::{
     AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, Paper,

@@ -4,8 +4,8 @@ use std::sync::Arc;
 
 use serde::Deserialize;
 
-use super::Connectors;
 use super::lookup::Index;
+use super::{Connectors, PowerEffect};
 use crate::record::{CapacitorState, CapacitorUse, Competence, Dielectric, Hold, Kind, Mounting, Nature, Severity};
 use crate::trade::capacitor::preferred::ESeries;
 
@@ -55,9 +55,11 @@ pub struct Question {
     /// Shown beside the question where looking can hurt; may be empty.
     #[serde(default)]
     pub caution: String,
-    /// What stays "not known" while this was not looked at: `power` for anything that could hurt under power.
+    /// What it does to the answer on power while nobody has answered: `not_known` for anything that could hurt.
+    pub power: PowerEffect,
+    /// Kinds that always have what is asked about: *does not apply* is refused there.
     #[serde(default)]
-    pub unknown_holds: Option<Hold>,
+    pub always_on: Vec<Kind>,
     #[serde(rename = "answer")]
     pub answers: Vec<AnswerRule>,
     /// A figure that may go with the answer.
@@ -79,6 +81,8 @@ pub struct AnswerRule {
     /// How bad that finding then is; the finding's own severity when left out.
     #[serde(default)]
     pub severity: Option<Severity>,
+    /// What the answer does to the answer on power, while no finding that follows it up says otherwise.
+    pub power: PowerEffect,
 }
 
 /// A figure asked along with a question.
@@ -122,6 +126,11 @@ pub struct FindingRule {
     #[serde(default)]
     pub means: String,
     pub severity: Severity,
+    /// What it does to the answer on power while it is open.
+    pub power: PowerEffect,
+    /// What it does instead when it is grave.
+    #[serde(default)]
+    pub power_when_grave: Option<PowerEffect>,
     /// States of logged capacitor positions that raise it; empty for a finding that surveys raise.
     #[serde(default)]
     pub capacitor_states: Vec<CapacitorState>,
@@ -134,6 +143,16 @@ pub struct FindingRule {
     /// Whether it leaves a connector that can still be used, with the eye in place of the key.
     #[serde(default)]
     pub by_eye: bool,
+}
+
+impl FindingRule {
+    /// What it does to the answer on power, open and of this severity.
+    pub fn power_at(&self, severity: Severity) -> PowerEffect {
+        match self.power_when_grave {
+            Some(effect) if severity == Severity::Grave => effect,
+            _ => self.power,
+        }
+    }
 }
 
 /// A piece of work that findings call for.
@@ -173,6 +192,11 @@ pub struct WorkRule {
     /// What it holds up instead when the finding is grave.
     #[serde(default)]
     pub hold_when_grave: Option<Hold>,
+    /// What it does to the answer on power while it is to be done.
+    pub power: PowerEffect,
+    /// What it does instead when the finding is grave.
+    #[serde(default)]
+    pub power_when_grave: Option<PowerEffect>,
     pub who: Competence,
     /// The set-up it wants, by name: work of one sitting is done together.
     pub sitting: String,
@@ -198,6 +222,14 @@ impl WorkRule {
         match self.hold_when_grave {
             Some(hold) if severity == Severity::Grave => hold,
             _ => self.hold,
+        }
+    }
+
+    /// What it does to the answer on power for a finding of this severity.
+    pub fn power_at(&self, severity: Severity) -> PowerEffect {
+        match self.power_when_grave {
+            Some(effect) if severity == Severity::Grave => effect,
+            _ => self.power,
         }
     }
 }
@@ -241,9 +273,11 @@ pub struct ProofRule {
     pub kinds: Vec<Kind>,
     /// Whether a part of these kinds counts as proven only with it.
     pub required: bool,
-    /// Whether power to the machine stays "not known" without it (a supply's load test).
+    /// What it does to the answer on a machine's power while it does not hold: `not_known` for a supply's load test.
+    pub power: PowerEffect,
+    /// What it does when it failed, if that is more.
     #[serde(default)]
-    pub before_power: bool,
+    pub power_when_failed: Option<PowerEffect>,
     /// The rig it is run on.
     pub rig: String,
     /// How long it is run, minutes.

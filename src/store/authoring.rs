@@ -137,6 +137,7 @@ impl<'a> PartAuthor<'a> {
             reason: String::new(),
             reversible: None,
             note: String::new(),
+            touches: crate::record::Touches::Unstated,
         }
     }
 

@@ -3,7 +3,7 @@
 use rusqlite::types::{ToSqlOutput, Value, ValueRef};
 use uuid::Uuid;
 
-use crate::record::{Answer, EntryKind, Id, Moment, Name, When, Word};
+use crate::record::{Answer, EntryKind, Id, Kind, Moment, Name, When, Word};
 
 /// What a column holds; tells how its image in the history is read back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -284,4 +284,4 @@ macro_rules! as_json {
     };
 }
 
-as_json!(Vec<Answer>, Vec<[f32; 2]>);
+as_json!(Vec<Answer>, Vec<[f32; 2]>, Vec<Kind>);

@@ -113,22 +113,22 @@ rows! {
     Lot lot { id, name, acquired, source, price_cents, note }
     Design design { id, kind, maker, model, revision, introduced, discontinued, note }
     DesignConnector design_connector { id, design, side, connector, count, note }
-    DesignFigure design_figure { id, design, figure, value, source }
+    DesignFigure design_figure { id, design, figure, value, source, at_bus_mhz }
     DesignCapacitor design_capacitor { id, design, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, function, low_esr }
     Material material { id, name, unit, stock, minimum, place, price_cents, supplier, note, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, low_esr, on_order }
     Part part { id, tag, kind, design, name, serial, originality, lot, price_cents, acquired, place, inside, quarantine, quarantined, note }
     Machine machine { id, name, purpose, window_from, window_to, standing, priority, note }
-    Role role { id, machine, kind, name, required, count, note }
+    Role role { id, machine, kind, name, required, count, note, or_kinds }
     Placement placement { id, machine, role, part, pinned, planned, reason }
     Fitting fitting { id, machine, role, part, fitted, removed, note }
     PowerOn power_on { id, machine, switched, configuration, settings, steps, result, happened, who }
     Marking marking { id, part, read, surface, place_on_part, text, from_factory, scheme, supersedes, note }
     Survey survey { id, part, looked, who, why, supersedes, note, answers }
     Finding finding { id, part, what, place_on_part, source, question, note }
-    Work work { id, part, finding, rule, title, hold, nature, state, changed, who, minutes, used, reason, reversible, note }
+    Work work { id, part, finding, rule, title, hold, nature, state, changed, who, minutes, used, reason, reversible, note, touches }
     WorkAfter work_after { id, part, work, after }
     MaterialUse material_use { id, part, work, material, amount }
-    Look look { id, finding, looked, state, severity, share_percent, again_by, reason, survey, work }
+    Look look { id, finding, looked, state, severity, share_percent, again_by, reason, survey, work, who }
     Capacitor capacitor { id, part, designator, place_on_part, capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm, dielectric, mounting, series, polarity, logged, state, function, low_esr }
     CapacitorLook capacitor_look { id, capacitor, looked, state, measured_uf, esr_mohm, leakage_ua, replaced_by, note }
     Kit kit { id, name, scope, state, changed, frozen, ordered, received, used, note }

@@ -20,6 +20,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../resources/migrations/0003.sql"),
     include_str!("../../resources/migrations/0004.sql"),
     include_str!("../../resources/migrations/0005.sql"),
+    include_str!("../../resources/migrations/0006.sql"),
 ];
 
 /// The form that this program writes.

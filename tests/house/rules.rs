@@ -4,7 +4,7 @@
 use std::collections::{BTreeSet, HashSet};
 
 use benchwright::record::{CapacitorState, Competence, Dielectric, Hold, Kind, Nature, Severity, Word};
-use benchwright::rules::{Rules, TableErrors, WorkRule};
+use benchwright::rules::{PowerEffect, Rules, TableErrors, WorkRule};
 use benchwright::store::own_tables;
 
 /// Findings that no work cures; their texts say what to do instead.
@@ -184,8 +184,12 @@ fn an_alkaline_leak_is_never_met_with_baking_soda() {
 #[test]
 fn a_supply_is_proven_alone_before_power_and_within_the_published_limits() {
     let rules = Rules::shipped();
-    let before_power: Vec<&str> =
-        rules.proofs.iter().filter(|proof| proof.before_power).map(|proof| proof.name.as_str()).collect();
+    let before_power: Vec<&str> = rules
+        .proofs
+        .iter()
+        .filter(|proof| proof.power > PowerEffect::Nothing)
+        .map(|proof| proof.name.as_str())
+        .collect();
     assert_eq!(before_power, ["load-test"]);
     let test = rules.proof("load-test").unwrap();
     assert_eq!(test.kinds, [Kind::PowerSupply]);
@@ -249,7 +253,7 @@ fn what_could_hurt_under_power_stays_unknown_until_looked_at() {
         "tube",
     ];
     for name in hurts {
-        assert_eq!(rules.question(name).unwrap().unknown_holds, Some(Hold::Power), "{name}");
+        assert_eq!(rules.question(name).unwrap().power, PowerEffect::NotKnown, "{name}");
     }
     for kind in [Kind::Cooler, Kind::Media, Kind::Retention] {
         let holds = rules.questions_for(kind).iter().filter(|question| question.topic == "capacitors").count();
@@ -346,6 +350,7 @@ hold = "looks"
 who = "oneself"
 sitting = "dry-cleaning"
 source = "mine"
+power = "nothing"
 "#;
 
 const QUESTION: &str = r#"[[question]]
@@ -354,10 +359,11 @@ kinds = ["cable"]
 ask = "Smell?"
 topic = "smell"
 answer = [
-    { name = "none", say = "None" },
-    { name = "some", say = "Some", finding = "dirt" },
+    { name = "none", say = "None", power = "nothing" },
+    { name = "some", say = "Some", finding = "dirt", power = "remark" },
 ]
 source = "mine"
+power = "nothing"
 "#;
 
 const FIGURE: &str = "[question.figure]\nsay = \"Strength\"\nunit = \"%\"\nleast = 0.0\nmost = 10.0\nbound = [{ above = 5.0, finding = \"dirt\" }]\n";
@@ -387,22 +393,28 @@ fn a_bad_table_is_refused_with_file_line_and_reason() {
         ("empty source", WORK.replace("\"mine\"", "\"\""), 10, "`source` is empty"),
         ("unknown key", WORK.replace("minutes", "hours = 3\nminutes"), 5, "unknown field `hours`"),
         ("missing key", WORK.replace("hold = \"looks\"\n", ""), 1, "missing field `hold`"),
+        ("no effect of work", WORK.replace("power = \"nothing\"\n", ""), 1, "missing field `power`"),
+        ("no effect of a question", QUESTION.replace("\npower = \"nothing\"\n", "\n"), 1, "missing field `power`"),
+        ("no effect of an answer", QUESTION.replace(", power = \"remark\"", ""), 8, "missing field `power`"),
+        ("no effect of a finding", "[[finding]]\nname = \"fat\"\nsay = \"Fat\"\nseverity = \"plain\"\n".into(), 1, "missing field `power`"),
+        ("work that holds power and lets it be", WORK.replace("\"looks\"", "\"power\""), 1, "holds power, so its `power` is `no`"),
+        ("always on a kind not asked", QUESTION.replace("\npower", "\nalways_on = [\"fan\"]\npower"), 1, "not asked of `fan`"),
         ("unknown table", "[[chore]]\nname = \"x\"\n".into(), 1, "no table `chore`"),
         ("single brackets", SITTING.replace("[[sitting]]", "[sitting]"), 1, "double brackets"),
         ("no name", WORK.replace("\"polish\"", "\"Polish it\""), 2, "is no name"),
         ("no minutes", WORK.replace("= 10", "= 0"), 1, "0 minutes are out of range"),
         ("negative minutes", WORK.replace("= 10", "= -10"), 5, "invalid value"),
-        ("figure upside down", with_figure.replace("most = 10.0", "most = -1.0"), 12, "not below most"),
-        ("bound out of range", with_figure.replace("above = 5.0", "above = 50.0"), 16, "bound out of range"),
-        ("bound both ways", with_figure.replace("above = 5.0", "above = 5.0, below = 1.0"), 16, "either `below`"),
-        ("unknown finding of a bound", with_figure.replace("above = 5.0, finding = \"dirt\"", "above = 5.0, finding = \"drit\""), 16, "unknown finding `drit`"),
-        ("one answer only", QUESTION.replace("    { name = \"some\", say = \"Some\", finding = \"dirt\" },\n", ""), 1, "two answers"),
-        ("severity of nothing", QUESTION.replace("\"None\" }", "\"None\", severity = \"grave\" }"), 7, "no finding"),
-        ("same capacitors", "[[finding]]\nname = \"fat\"\nsay = \"Fat\"\nseverity = \"plain\"\ncapacitor_states = [\"bulged\"]\n".into(), 1, "same capacitors"),
+        ("figure upside down", with_figure.replace("most = 10.0", "most = -1.0"), 13, "not below most"),
+        ("bound out of range", with_figure.replace("above = 5.0", "above = 50.0"), 17, "bound out of range"),
+        ("bound both ways", with_figure.replace("above = 5.0", "above = 5.0, below = 1.0"), 17, "either `below`"),
+        ("unknown finding of a bound", with_figure.replace("above = 5.0, finding = \"dirt\"", "above = 5.0, finding = \"drit\""), 17, "unknown finding `drit`"),
+        ("one answer only", QUESTION.replace("    { name = \"some\", say = \"Some\", finding = \"dirt\", power = \"remark\" },\n", ""), 1, "two answers"),
+        ("severity of nothing", QUESTION.replace("\"None\"", "\"None\", severity = \"grave\""), 7, "no finding"),
+        ("same capacitors", "[[finding]]\nname = \"fat\"\nsay = \"Fat\"\nseverity = \"plain\"\npower = \"no\"\ncapacitor_states = [\"bulged\"]\n".into(), 1, "same capacitors"),
         ("removes nothing", "[[work]]\nname = \"dance\"\nremove = true\n".into(), 1, "removes the work `dance`"),
         ("half a removal", "[[work]]\nname = \"recap\"\nremove = false\n".into(), 1, "`remove = true` alone"),
         ("not TOML", "[[work]\nname = 3".into(), 1, ""),
-        ("no day", "[[proof]]\nname = \"sniff\"\nsay = \"Sniff\"\nrequired = false\nrig = \"Nose\"\nminutes = 1\ncriterion = \"None\"\ngood_for_days = 0\nsource = \"mine\"\n".into(), 1, "good for no day"),
+        ("no day", "[[proof]]\nname = \"sniff\"\nsay = \"Sniff\"\nrequired = false\npower = \"nothing\"\nrig = \"Nose\"\nminutes = 1\ncriterion = \"None\"\ngood_for_days = 0\nsource = \"mine\"\n".into(), 1, "good for no day"),
     ];
     for (what, table, line, reason) in cases {
         let Err(errors) = own(&table) else { panic!("{what}: not refused") };
@@ -417,7 +429,7 @@ fn all_that_is_wrong_is_told_at_once() {
     let table = format!("{}{}", WORK.replace("\"dirt\"", "\"drit\""), QUESTION.replace("\"dirt\"", "\"drit\""));
     let errors = own(&table).unwrap_err();
     let lines: Vec<usize> = errors.0.iter().map(|error| error.line).collect();
-    assert_eq!(lines, [4, 18], "{errors}");
+    assert_eq!(lines, [4, 19], "{errors}");
     assert_eq!(errors.to_string().lines().count(), 2);
     assert!(errors.to_string().contains("own.toml"));
 }
@@ -478,7 +490,7 @@ fn own_tables_are_read_from_the_configuration_folder() {
 
 #[test]
 fn tables_alone_make_rules_too() {
-    let finding = "[[finding]]\nname = \"dirt\"\nsay = \"Dirt\"\nseverity = \"slight\"\n";
+    let finding = "[[finding]]\nname = \"dirt\"\nsay = \"Dirt\"\nseverity = \"slight\"\npower = \"nothing\"\n";
     let tables = [("small.toml".to_owned(), format!("{finding}{QUESTION}"))];
     let rules = Rules::of(&tables).unwrap();
     assert_eq!(rules.questions.len(), 1);

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use benchwright::record::{
     AttachmentKind, CapacitorState, CapacitorUse, CaseState, Change, CustodyAct, Dielectric, EntryKind, FindingSource,
     FindingState, FromFactory, Hold, Kind, KitState, MarkUse, Mounting, Nature, Originality, PhotoView, PowerOnResult,
-    ProofResult, Severity, Side, Standing, Surface, TrialResult, Word, WorkState,
+    ProofResult, Severity, Side, Standing, Surface, Touches, TrialResult, Word, WorkState,
 };
 use benchwright::store::{SCHEMA, Store, StoreError};
 use proptest::prelude::*;
@@ -128,10 +128,11 @@ fn the_schema_knows_every_word() {
     holds::<Side>(&schema, "side_word");
     holds::<Standing>(&schema, "standing_word");
     holds::<Surface>(&schema, "surface_word");
+    holds::<Touches>(&schema, "touches_word");
     holds::<TrialResult>(&schema, "trial_result_word");
     holds::<WorkState>(&schema, "work_state_word");
     let words = names(&schema["$defs"]).into_iter().filter(|name| name.ends_with("_word")).count();
-    assert_eq!(words, 25, "each list of words is checked here");
+    assert_eq!(words, 26, "each list of words is checked here");
 }
 
 /// What is done to a document, and where the error must be said to be.

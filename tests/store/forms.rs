@@ -12,11 +12,12 @@ use tempfile::TempDir;
 
 use crate::support::{assert_same, id, put};
 
-const FORMS: [&str; 4] = [
+const FORMS: [&str; 5] = [
     include_str!("forms/1.sql"),
     include_str!("forms/2.sql"),
     include_str!("forms/3.sql"),
     include_str!("forms/4.sql"),
+    include_str!("forms/5.sql"),
 ];
 
 /// A logbook of a form in a folder of its own.

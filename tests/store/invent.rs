@@ -174,6 +174,7 @@ impl Chance {
                 figure: "bus_clock_mhz".into(),
                 value: -self.figure(),
                 source: self.text(),
+                at_bus_mhz: None,
             }
             .into(),
         );
@@ -263,6 +264,7 @@ impl Chance {
             reason: "because".into(),
             reversible: self.maybe(Self::coin),
             note: self.text(),
+            touches: benchwright::record::Touches::Unstated,
         };
         let first = Work { id: id(), ..work.clone() };
         let order = WorkAfter { id: id(), part: of, work: work.id, after: first.id };
@@ -295,6 +297,7 @@ impl Chance {
             reason: self.text(),
             survey: self.maybe(|_| survey.id),
             work: self.maybe(|_| work.id),
+            who: String::new(),
         });
         let looks: Vec<Entry> = looks.map(Entry::from).collect();
         entries.extend([survey.into(), first.into(), work.into(), order.into()]);
@@ -474,6 +477,7 @@ impl Chance {
             required: self.coin(),
             count: 2,
             note: self.text(),
+            or_kinds: Vec::new(),
         };
         let placement = Placement {
             id: id(),

@@ -30,7 +30,7 @@ pub fn part(kind: Kind, needs: Ports, offers: Ports, figures: &[(Figure, f64)]) 
 
 pub fn figure_of(design: DesignId, figure: Figure, value: f64) -> DesignFigure {
     let id = benchwright::store::Store::new_id();
-    DesignFigure { id, design, figure: figure.name().to_owned(), value, source: String::new() }
+    DesignFigure { id, design, figure: figure.name().to_owned(), value, source: String::new(), at_bus_mhz: None }
 }
 
 /// Gathers pieces of one machine.

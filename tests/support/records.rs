@@ -133,6 +133,7 @@ pub fn look(finding: FindingId, looked: Moment, state: FindingState, severity: S
         reason: String::new(),
         survey: None,
         work: None,
+        who: String::new(),
     }
 }
 
@@ -154,6 +155,7 @@ pub fn work(part: PartId, state: WorkState, changed: Moment) -> Work {
         reason: String::new(),
         reversible: None,
         note: String::new(),
+        touches: benchwright::record::Touches::Unstated,
     }
 }
 
@@ -308,7 +310,16 @@ pub fn machine(name: &str) -> Machine {
 
 /// A role that one part must fill.
 pub fn role(machine: MachineId, kind: Kind) -> Role {
-    Role { id: Store::new_id(), machine, kind, name: String::new(), required: true, count: 1, note: String::new() }
+    Role {
+        id: Store::new_id(),
+        machine,
+        kind,
+        name: String::new(),
+        required: true,
+        count: 1,
+        note: String::new(),
+        or_kinds: Vec::new(),
+    }
 }
 
 pub fn placement(machine: MachineId, role: RoleId, part: PartId, planned: Moment) -> Placement {

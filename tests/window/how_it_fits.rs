@@ -32,6 +32,7 @@ pub fn designed(change: &mut Change, part: Part, model: &str, ports: Ports, figu
             figure: figure.name().to_owned(),
             value: *value,
             source: String::new(),
+            at_bus_mhz: None,
         });
     }
     change.put(Part { design: Some(design.id), ..part });

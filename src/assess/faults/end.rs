@@ -58,6 +58,7 @@ pub fn found(
         reason: String::new(),
         survey: None,
         work: None,
+        who: String::new(),
     });
     if rules.work_for(found.what, part.part.kind, found.severity).next().is_none() {
         change.put(Work {
@@ -76,6 +77,7 @@ pub fn found(
             reason: String::new(),
             reversible: None,
             note: String::new(),
+            touches: crate::record::Touches::Unstated,
         });
     }
     change

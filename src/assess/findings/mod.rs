@@ -72,6 +72,7 @@ fn further_look(file: &FindingFile, state: FindingState, seen: &Seen, ids: &mut 
         reason: kept.map(|last| last.reason.clone()).unwrap_or_default(),
         survey: seen.survey,
         work: None,
+        who: String::new(),
     })
 }
 
@@ -107,6 +108,7 @@ fn open(opening: Opening, seen: &Seen, ids: &mut dyn FnMut() -> Uuid) -> [Entry;
         reason: String::new(),
         survey: seen.survey,
         work,
+        who: String::new(),
     };
     [finding.into(), look.into()]
 }

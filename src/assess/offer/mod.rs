@@ -208,6 +208,7 @@ impl Offered {
             figure: figure.name().to_owned(),
             value: *value,
             source: String::new(),
+            at_bus_mhz: None,
         };
         file.figures = self.figures.iter().map(figure).collect();
         let part = PartFile::new(Part {

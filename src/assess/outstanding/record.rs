@@ -1,7 +1,7 @@
 //! The record that carries a task: the one that is there, or a new one.
 
 use crate::assess::{Job, Task};
-use crate::record::{FindingId, Hold, Moment, Nature, PartFile, PartId, Work, WorkId, WorkState};
+use crate::record::{FindingId, Hold, Moment, Nature, PartFile, PartId, Touches, Work, WorkId, WorkState};
 
 /// The record that carries a task for one of its findings; `new` is its key where there is none yet.
 pub fn record_of(file: &PartFile, task: &Task, finding: Option<FindingId>, new: WorkId) -> Work {
@@ -37,5 +37,6 @@ pub fn blank_work(id: WorkId, part: PartId, finding: Option<FindingId>) -> Work 
         reason: String::new(),
         reversible: None,
         note: String::new(),
+        touches: Touches::Unstated,
     }
 }

@@ -195,6 +195,7 @@ fn own_role(logbook: &Logbook, seated: &Seated, change: &mut Change, ids: &mut d
         required: false,
         count: 1,
         note: text!("Added with a proposal").to_owned(),
+        or_kinds: Vec::new(),
     };
     let id = role.id;
     change.put(role);

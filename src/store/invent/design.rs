@@ -221,7 +221,7 @@ fn design(kind: Kind, age: usize, number: u32, chance: &mut Chance, change: &mut
     }
     for (figure, value) in figures(kind, age, chance) {
         let (figure, source) = (figure.name().to_owned(), "label".to_owned());
-        change.put(DesignFigure { id: key(&mut || chance.id()), design: id, figure, value, source });
+        change.put(DesignFigure { id: key(&mut || chance.id()), design: id, figure, value, source, at_bus_mhz: None });
     }
     Invented { id, kind, age, first_year, last_year, maker }
 }

@@ -131,6 +131,7 @@ pub fn invent(number: u32, ground: &Ground, found: &mut Found, chance: &mut Chan
             required: !may_stay_empty,
             count,
             note: String::new(),
+            or_kinds: Vec::new(),
         };
         let role_id = role.id;
         change.put(role);
@@ -192,6 +193,7 @@ fn work(part: PartId, on: When, chance: &mut Chance) -> Work {
         reason: String::new(),
         reversible: Some(true),
         note: String::new(),
+        touches: crate::record::Touches::Unstated,
     }
 }
 

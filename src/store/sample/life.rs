@@ -332,6 +332,7 @@ fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut
             reason: row.reason.clone(),
             reversible: None,
             note: row.note.clone(),
+            touches: crate::record::Touches::Unstated,
         });
         return Ok(());
     }

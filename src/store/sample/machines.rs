@@ -75,6 +75,7 @@ fn add_role(
         required: !row.optional,
         count: row.count,
         note: row.note.clone(),
+        or_kinds: Vec::new(),
     });
     let find = |tag: &String| {
         let fault = || Fault { at: of.name.clone(), fault: format!("there is no part {tag}") };

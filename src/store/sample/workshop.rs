@@ -111,7 +111,14 @@ fn design(row: &DesignRow, book: &mut Book, change: &mut Change, ids: &mut Ids) 
     for (figure, values) in &row.figures {
         for value in values.values() {
             let source = text!("Label and print on the part").to_owned();
-            change.put(DesignFigure { id: key(ids), design: id, figure: figure.clone(), value: *value, source });
+            change.put(DesignFigure {
+                id: key(ids),
+                design: id,
+                figure: figure.clone(),
+                value: *value,
+                source,
+                at_bus_mhz: None,
+            });
         }
     }
 }

@@ -159,5 +159,14 @@ pub fn change_brief(machine: Machine) -> Change {
 }
 
 fn role(machine: MachineId, kind: Kind, required: bool) -> Role {
-    Role { id: Store::new_id(), machine, kind, name: String::new(), required, count: 1, note: String::new() }
+    Role {
+        id: Store::new_id(),
+        machine,
+        kind,
+        name: String::new(),
+        required,
+        count: 1,
+        note: String::new(),
+        or_kinds: Vec::new(),
+    }
 }

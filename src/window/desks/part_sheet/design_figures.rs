@@ -115,6 +115,7 @@ fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut O
                 figure: told.name.to_owned(),
                 value,
                 source: source.clone(),
+                at_bus_mhz: None,
             },
         });
     }

@@ -80,6 +80,7 @@ fn found(view: &View<'_>, file: &PartFile, note: String) -> (Finding, Look) {
         reason: String::new(),
         survey: None,
         work: None,
+        who: String::new(),
     };
     (finding, look)
 }

@@ -7,7 +7,7 @@ use egui::Ui;
 use super::super::about::About;
 use crate::assess::kits::acts::draft;
 use crate::assess::kits::{self, PATIENCE, Scope, Which};
-use crate::record::{CapacitorId, Change, Entry, Kind, KitId, Moment, Work, WorkState};
+use crate::record::{CapacitorId, Change, Entry, Kind, KitId, Moment, Touches, Work, WorkState};
 use crate::rules::WorkRule;
 use crate::store::Store;
 use crate::text;
@@ -125,5 +125,6 @@ fn work(about: &About<'_>, chosen: &HashSet<CapacitorId>) -> Option<Work> {
         reason: String::new(),
         reversible: None,
         note: names.join(", "),
+        touches: Touches::Unstated,
     })
 }
