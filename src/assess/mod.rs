@@ -10,6 +10,7 @@ pub mod findings;
 pub mod fit;
 pub mod inspections;
 pub mod kits;
+mod limits;
 pub mod making;
 pub mod offer;
 pub mod outstanding;

@@ -4,8 +4,12 @@ use std::sync::Arc;
 
 use chrono::{Days, NaiveDate};
 
-use crate::record::{MachineFile, Moment, PartFile, PartId, Proof, ProofId, ProofResult, Work, WorkId, WorkState};
-use crate::rules::{ProofRule, Rules};
+use super::limits::{breaks_figure, is_out};
+use crate::record::{
+    MachineFile, Moment, Nature, PartFile, PartId, Proof, ProofId, ProofResult, Reading, ReadingId, Touches, Work,
+    WorkId,
+};
+use crate::rules::{PowerEffect, ProofRule, Rules};
 
 /// How one proof stands today.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,8 +20,12 @@ pub enum Standing {
     Undecided,
     /// The last run failed.
     Failed,
-    /// Later work voided it.
-    Voided { work: WorkId, part: PartId },
+    /// It is said to have passed, with a figure of its own that no pass can have.
+    OutOfBounds { reading: ReadingId },
+    /// Its only runs are dated after today.
+    InFuture,
+    /// Later work voided it; `None` for a capacitor that was replaced.
+    Voided { work: Option<WorkId>, part: PartId },
     /// A part was fitted or taken out after the machine had passed.
     Changed { part: PartId },
     /// It is older than the rules let it be; `since` is unknown for a proof that nobody can date.
@@ -30,6 +38,11 @@ impl Standing {
     /// Whether it shows today that the part works.
     pub fn is_good(self) -> bool {
         matches!(self, Self::Good { .. })
+    }
+
+    /// Whether it shows that the part does not work.
+    pub fn has_failed(self) -> bool {
+        matches!(self, Self::Failed | Self::OutOfBounds { .. })
     }
 }
 
@@ -51,16 +64,18 @@ impl ProofStanding {
 
 /// The standing of every proof that the part's kind knows.
 pub fn of_part(file: &PartFile, rules: &Rules, today: NaiveDate) -> Vec<ProofStanding> {
+    let runs = Runs { proofs: &file.proofs, readings: &file.readings, today };
     let asked = rules.proofs_for(file.part.kind).iter();
-    asked.map(|rule| standing(rule, &file.proofs, today, |run| voided_by(file, rule, run, rules))).collect()
+    asked.map(|rule| runs.standing(rule, rules, |run| voided_by(file, rule, run, rules))).collect()
 }
 
 /// The standing of every proof of a whole machine; `parts` are all its parts with what is inside them.
 pub fn of_machine(file: &MachineFile, parts: &[&PartFile], rules: &Rules, today: NaiveDate) -> Vec<ProofStanding> {
+    let runs = Runs { proofs: &file.proofs, readings: &file.readings, today };
     let asked = rules.machine_proofs().iter();
     asked
         .map(|rule| {
-            standing(rule, &file.proofs, today, |run| {
+            runs.standing(rule, rules, |run| {
                 let work = parts.iter().find_map(|part| voided_by(part, rule, run, rules));
                 work.or_else(|| changed_after(file, parts, run, rules))
             })
@@ -68,21 +83,45 @@ pub fn of_machine(file: &MachineFile, parts: &[&PartFile], rules: &Rules, today:
         .collect()
 }
 
-fn standing(
-    rule: &Arc<ProofRule>,
-    proofs: &[Proof],
+/// The tests that were run on something, and what was read in them.
+struct Runs<'a> {
+    proofs: &'a [Proof],
+    readings: &'a [Reading],
     today: NaiveDate,
-    overturned: impl FnOnce(Moment) -> Option<Standing>,
-) -> ProofStanding {
-    let mut runs = proofs.iter().filter(|proof| proof.test == rule.name);
-    // The last run that was decided holds; an undecided one takes nothing away from it.
-    let last = runs.clone().rfind(|proof| proof.result != ProofResult::Undecided).or_else(|| runs.next_back());
-    let standing = last.map_or(Standing::NeverRun, |proof| match proof.result {
-        ProofResult::Undecided => Standing::Undecided,
-        ProofResult::Failed => Standing::Failed,
-        ProofResult::Passed => overturned(proof.run).unwrap_or_else(|| age(rule, proof.run, today)),
-    });
-    ProofStanding { rule: Arc::clone(rule), proof: last.map(|proof| proof.id), standing }
+}
+
+impl Runs<'_> {
+    /// By the last run, whatever came of it. A run that is dated after today is none.
+    fn standing(
+        &self,
+        rule: &Arc<ProofRule>,
+        rules: &Rules,
+        overturned: impl FnOnce(Moment) -> Option<Standing>,
+    ) -> ProofStanding {
+        let is_future = |proof: &Proof| proof.run.on.span().is_some_and(|span| span.first > self.today);
+        let runs = self.proofs.iter().filter(|proof| proof.test == rule.name);
+        let last = runs.clone().rfind(|proof| !is_future(proof));
+        let standing = match last.map(|proof| (proof, proof.result)) {
+            None if runs.clone().next().is_some() => Standing::InFuture,
+            None => Standing::NeverRun,
+            Some((_, ProofResult::Undecided)) => Standing::Undecided,
+            Some((_, ProofResult::Failed)) => Standing::Failed,
+            Some((proof, ProofResult::Passed)) => match self.out_of_bounds(proof, rule, rules) {
+                Some(reading) => Standing::OutOfBounds { reading },
+                None => overturned(proof.run).unwrap_or_else(|| age(rule, proof.run, self.today)),
+            },
+        };
+        ProofStanding { rule: Arc::clone(rule), proof: last.map(|proof| proof.id), standing }
+    }
+
+    /// A figure noted in a run that no pass can have.
+    fn out_of_bounds(&self, proof: &Proof, rule: &ProofRule, rules: &Rules) -> Option<ReadingId> {
+        let is_superseded = |old: &Reading| self.readings.iter().any(|new| new.supersedes == Some(old.id));
+        let own = self.readings.iter().filter(|reading| reading.proof == Some(proof.id));
+        own.filter(|reading| !is_superseded(reading))
+            .find(|reading| breaks_figure(reading, rule) || is_out(reading, rules) == Some(true))
+            .map(|reading| reading.id)
+    }
 }
 
 /// Whether a passed proof still holds by its age, counted from the earliest day on which it can have been run.
@@ -95,16 +134,25 @@ fn age(rule: &ProofRule, run: Moment, today: NaiveDate) -> Standing {
     }
 }
 
-/// The work after a run whose rule voids that proof. Work that failed or is under way has touched the part as well.
+/// What is not certainly before a run and voids it: work whose rule says so, a capacitor replaced, and where the proof
+/// decides over power all work that changes something. Work in the restorer's own words voids what work of its nature
+/// voids, unless it touched nothing electrical. Work that failed or is under way has touched the part as well.
 fn voided_by(file: &PartFile, proof: &ProofRule, run: Moment, rules: &Rules) -> Option<Standing> {
-    let touched = |work: &&Work| matches!(work.state, WorkState::Done | WorkState::Failed | WorkState::Doing);
-    let voids = |work: &&Work| rules.work(&work.rule).is_some_and(|rule| rule.voids.contains(&proof.name));
-    file.work
-        .iter()
-        .filter(touched)
-        .filter(|work| work.changed.is_after(run))
-        .find(voids)
-        .map(|work| Standing::Voided { work: work.id, part: file.part.id })
+    let is_before_power = proof.power > PowerEffect::Nothing;
+    let voids = |work: &&Work| match (rules.work(&work.rule), work.touches) {
+        (Some(rule), _) => rule.voids.contains(&proof.name) || (is_before_power && rule.nature != Nature::Care),
+        (None, Touches::NothingElectrical) => false,
+        (None, Touches::Electrical) => rules.own_work_voids(Some(work.nature), file.part.kind, &proof.name),
+        (None, Touches::Unstated) => rules.own_work_voids(None, file.part.kind, &proof.name),
+    };
+    let work = file.work.iter().filter(|work| work.state.has_touched());
+    let work = work.filter(|work| !run.is_surely_after(work.changed)).find(voids).map(|work| work.id);
+    let recapped = || {
+        let replaced = file.capacitors.iter().flat_map(|position| &position.looks);
+        let mut replaced = replaced.filter(|look| !look.replaced_by.is_empty());
+        is_before_power && replaced.any(|look| !run.is_surely_after(look.looked))
+    };
+    (work.is_some() || recapped()).then_some(Standing::Voided { work, part: file.part.id })
 }
 
 /// A part under current that was fitted or taken out after a run of the whole machine.
@@ -115,7 +163,9 @@ fn changed_after(file: &MachineFile, parts: &[&PartFile], run: Moment, rules: &R
     };
     file.fittings
         .iter()
-        .filter(|fitting| fitting.fitted.is_after(run) || fitting.removed.is_some_and(|removed| removed.is_after(run)))
+        .filter(|fitting| {
+            !run.is_surely_after(fitting.fitted) || fitting.removed.is_some_and(|removed| !run.is_surely_after(removed))
+        })
         .map(|fitting| fitting.part)
         .find(|part| takes_current(*part))
         .map(|part| Standing::Changed { part })

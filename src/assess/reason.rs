@@ -7,9 +7,11 @@ use super::making::TrueTo;
 use super::outstanding::Job;
 use super::proofs::Standing;
 use crate::record::{
-    Custody, FaultCaseId, Finding, FindingId, Hold, Kind, Logbook, MachineId, PartId, RoleId, Word, WorkState,
+    Capacitor, CapacitorId, CapacitorState, CaseState, Custody, FaultCaseId, Figure, Finding, FindingFile, FindingId,
+    FindingState, Hold, Kind, Logbook, MachineId, Moment, PartId, PowerOnId, PowerOnResult, Reading, ReadingId, RoleId,
+    When, Word, WorkId, WorkState,
 };
-use crate::rules::{Paper, ProofRule, Question, Rules};
+use crate::rules::{Paper, PowerEffect, ProofRule, Question, Rules};
 use crate::{counted, text};
 
 /// One reason. Ids lead back to what it is about.
@@ -41,15 +43,40 @@ pub enum Reason {
     /// apart from the window and not openly a modern replacement.
     Window { part: PartId, true_to: TrueTo, is_modern: bool },
     /// Outstanding work. `task` is its place in the part's list.
-    Work { part: PartId, task: u16, job: Job, hold: Hold, state: WorkState },
+    Work { part: PartId, task: u16, job: Job, hold: Hold, state: WorkState, effect: PowerEffect },
+    /// An open finding.
+    Finding { part: PartId, finding: FindingId, effect: PowerEffect },
+    /// A finding that is watched or accepted.
+    Decided { part: PartId, finding: FindingId, effect: PowerEffect },
+    /// Work that was waived.
+    Waived { part: PartId, work: WorkId, effect: PowerEffect },
+    /// Work in the restorer's own words of which nobody has said whether it touched anything electrical.
+    TouchUnstated { part: PartId, work: WorkId },
+    /// Work in the restorer's own words after which nobody has looked at the part or proven it.
+    WorkedSince { part: PartId, work: WorkId },
+    /// Two parts of a machine are not of the same plug, by what was seen.
+    AnswersApart { part: PartId, question: Arc<Question>, other: PartId },
+    /// The design of a board or supply tells connectors, but not the plug between the two.
+    PlugUntold { part: PartId },
     /// An open finding that no rule and nobody has decided any work for.
     Undecided { part: PartId, finding: FindingId },
     /// Kept apart.
     KeptApart { part: PartId },
     /// Never surveyed.
     Unsurveyed { part: PartId },
-    /// A question about something that could hurt has no answer.
-    NotLooked { part: PartId, question: Arc<Question> },
+    /// A question about something that could hurt has no answer; `tried` is when somebody looked and could not tell.
+    NotLooked { part: PartId, question: Arc<Question>, tried: Option<Moment> },
+    /// What the last survey answered speaks against power, and no finding has followed it up. `said` is the answer's
+    /// place in the question's list; `None` for one that no table has.
+    AnswerSays { part: PartId, question: Arc<Question>, said: Option<usize>, effect: PowerEffect },
+    /// Somebody said that the question does not apply.
+    SaidNotToApply { part: PartId, question: Arc<Question>, why: Box<str>, effect: PowerEffect },
+    /// A capacitor that is bad or was measured out of its limits, and that no finding has followed up.
+    CapacitorState { part: PartId, position: CapacitorId, state: CapacitorState, effect: PowerEffect },
+    /// A reading of a part or a machine out of its limits.
+    ReadingOut { part: Option<PartId>, machine: Option<MachineId>, reading: ReadingId, effect: PowerEffect },
+    /// Nobody has told what the part takes or gives.
+    FigureUntold { part: PartId, figure: Figure },
     /// A proof of a part that is asked for does not hold.
     PartProof { part: PartId, proof: Arc<ProofRule>, standing: Standing },
     /// A proof of the machine that is asked for does not hold.
@@ -58,8 +85,14 @@ pub enum Reason {
     NothingPlaced { machine: MachineId },
     /// No power supply is fitted or planned.
     SupplyMissing { machine: MachineId },
-    /// A fault that is still looked for, on a part or else on the machine.
-    FaultOpen { machine: Option<MachineId>, part: Option<PartId>, case: FaultCaseId },
+    /// No mainboard is fitted or planned.
+    BoardMissing { machine: MachineId },
+    /// The supply or the mainboard is only planned.
+    EssentialPlanned { part: PartId },
+    /// A fault that is looked for, or was not found, on a part or else on the machine.
+    FaultOpen { machine: Option<MachineId>, part: Option<PartId>, case: FaultCaseId, effect: PowerEffect },
+    /// The last power-on did not go well.
+    PowerOnWent { machine: MachineId, power_on: PowerOnId, effect: PowerEffect },
     /// A paper that the last gate asks for.
     PaperMissing { part: PartId, paper: Paper },
 }
@@ -88,14 +121,15 @@ impl Reason {
                 fit::Verdict::Caveat | fit::Verdict::Fits => Weight::Remark,
             },
             Self::NeedUnmet { is_certain, .. } if !is_certain => Weight::NotKnown,
-            Self::PartProof { standing, .. } | Self::MachineProof { standing, .. } if *standing != Standing::Failed => {
+            Self::PartProof { standing, .. } | Self::MachineProof { standing, .. } if !standing.has_failed() => {
                 Weight::NotKnown
             }
             Self::ConnectorsUnknown { .. }
             | Self::Unsurveyed { .. }
             | Self::NotLooked { .. }
             | Self::NothingPlaced { .. }
-            | Self::SupplyMissing { .. } => Weight::NotKnown,
+            | Self::SupplyMissing { .. }
+            | Self::BoardMissing { .. } => Weight::NotKnown,
             _ => Weight::Holds,
         }
     }
@@ -116,15 +150,29 @@ impl Reason {
             | Self::KeptApart { part }
             | Self::Unsurveyed { part }
             | Self::NotLooked { part, .. }
+            | Self::Finding { part, .. }
+            | Self::Decided { part, .. }
+            | Self::Waived { part, .. }
+            | Self::TouchUnstated { part, .. }
+            | Self::WorkedSince { part, .. }
+            | Self::AnswersApart { part, .. }
+            | Self::PlugUntold { part }
+            | Self::AnswerSays { part, .. }
+            | Self::SaidNotToApply { part, .. }
+            | Self::CapacitorState { part, .. }
+            | Self::FigureUntold { part, .. }
+            | Self::EssentialPlanned { part }
             | Self::PartProof { part, .. }
             | Self::PaperMissing { part, .. } => Some(*part),
-            Self::FaultOpen { part, .. } => *part,
+            Self::FaultOpen { part, .. } | Self::ReadingOut { part, .. } => *part,
             Self::Fit(because) => because.part(),
             Self::FiguresMissing { .. }
             | Self::RoleEmpty { .. }
             | Self::RoleCrowded { .. }
             | Self::MachineProof { .. }
             | Self::NothingPlaced { .. }
+            | Self::BoardMissing { .. }
+            | Self::PowerOnWent { .. }
             | Self::SupplyMissing { .. } => None,
         }
     }
@@ -191,6 +239,30 @@ impl Reason {
                 text!("{part} and the window: {true_to}.", part = named, true_to = true_to.said())
             }
             Self::Work { job, hold, state, .. } => work_sentence(&named, job, *hold, *state),
+            Self::Finding { part, finding, .. } => {
+                text!("{part}: {finding}.", part = named, finding = finding_name(logbook, rules, *part, *finding))
+            }
+            Self::Decided { part, finding, .. } => decided_sentence(&named, logbook, rules, *part, *finding),
+            Self::Waived { part, work, .. } => waived_sentence(&named, logbook, rules, *part, *work),
+            Self::TouchUnstated { part, work } => text!(
+                "{part}: did “{work}” touch anything electrical? Not stated yet.",
+                part = named,
+                work = work_name(logbook, rules, *part, *work)
+            ),
+            Self::WorkedSince { part, work } => text!(
+                "{part}: not looked at or tested since “{work}”.",
+                part = named,
+                work = work_name(logbook, rules, *part, *work)
+            ),
+            Self::AnswersApart { question, other, .. } => text!(
+                "{part} and {other} are not of the same plug: “{question}”",
+                part = named,
+                other = part_name(logbook, *other),
+                question = text::say(&question.ask)
+            ),
+            Self::PlugUntold { .. } => {
+                text!("{part}: its design does not say which plug joins board and supply.", part = named)
+            }
             Self::Undecided { part, finding } => text!(
                 "{part} has a finding that no work is decided for: {finding}.",
                 part = named,
@@ -201,8 +273,55 @@ impl Reason {
                 text!("{part} is kept apart: {why}.", part = named, why = why.trim_end_matches('.'))
             }
             Self::Unsurveyed { .. } => text!("{part} was never surveyed.", part = named),
-            Self::NotLooked { question, .. } => {
-                text!("{part}: nobody has answered “{question}”", part = named, question = text::say(&question.ask))
+            Self::NotLooked { question, tried: None, .. } => {
+                text!("{part}: not looked at yet: “{question}”", part = named, question = text::say(&question.ask))
+            }
+            Self::NotLooked { question, tried: Some(moment), .. } => text!(
+                "{part}: “{question}” could not be told{when}.",
+                part = named,
+                question = text::say(&question.ask),
+                when = on_day(*moment)
+            ),
+            Self::AnswerSays { question, said, .. } => {
+                let answer = said
+                    .and_then(|at| question.answers.get(at))
+                    .map_or(text!("an unknown answer"), |row| text::say(&row.say));
+                let question = text::say(&question.ask);
+                text!(
+                    "{part}: “{question}” was answered: {answer}.",
+                    part = named,
+                    question = question,
+                    answer = answer
+                )
+            }
+            Self::SaidNotToApply { question, why, .. } => {
+                let question = text::say(&question.ask);
+                let why = if why.is_empty() { text!("no reason given") } else { why.trim_end_matches('.') };
+                text!("{part}: “{question}” is said not to apply: {why}.", part = named, question = question, why = why)
+            }
+            Self::CapacitorState { part, position, state, .. } => {
+                let file = logbook.part(*part);
+                let position = file.and_then(|file| file.capacitors.iter().find(|one| one.position.id == *position));
+                let place = position.map(|file| position_name(&file.position)).unwrap_or_default();
+                let state = state.label().to_lowercase();
+                text!("{part}: capacitor {place}: {state}.", part = named, place = place, state = state)
+            }
+            Self::ReadingOut { part, machine, reading, .. } => {
+                let of_part = part.and_then(|part| logbook.part(part)).map(|file| &file.readings);
+                let of_machine = machine.and_then(|machine| logbook.machine(machine)).map(|file| &file.readings);
+                let all = of_part.or(of_machine);
+                let read = all.and_then(|all| all.iter().find(|known| known.id == *reading)).map(reading_text);
+                let whose = if part.is_some() {
+                    named
+                } else {
+                    machine.map(|id| machine_name(logbook, id)).unwrap_or_default()
+                };
+                let read = read.unwrap_or_default();
+                text!("{whose}: a reading is out of its limits: {read}.", whose = whose, read = read)
+            }
+            Self::FigureUntold { figure, .. } => {
+                let figure = figure.label().to_lowercase();
+                text!("{part}: its design does not say: {figure}.", part = named, figure = figure)
             }
             Self::PartProof { proof, standing, .. } => {
                 let proof = text::say(&proof.say);
@@ -221,11 +340,14 @@ impl Reason {
                 "{machine} has no power supply, so nothing says what would power it.",
                 machine = machine_name(logbook, *machine)
             ),
-            Self::FaultOpen { machine, part: None, .. } => text!(
-                "A fault of {machine} is still being looked for.",
-                machine = machine.map(|machine| machine_name(logbook, machine)).unwrap_or_default()
-            ),
-            Self::FaultOpen { .. } => text!("A fault of {part} is still being looked for.", part = named),
+            Self::BoardMissing { machine } => {
+                text!("{machine} has no mainboard.", machine = machine_name(logbook, *machine))
+            }
+            Self::EssentialPlanned { .. } => {
+                text!("{part} is planned, not fitted: nothing is known about power before it is.", part = named)
+            }
+            Self::PowerOnWent { machine, power_on, .. } => power_on_sentence(logbook, *machine, *power_on),
+            Self::FaultOpen { machine, part, case, .. } => fault_sentence(logbook, *machine, *part, *case),
             Self::PaperMissing { paper, .. } => {
                 text!("{part}: not on file yet: {paper}.", part = named, paper = paper.label().to_lowercase())
             }
@@ -243,6 +365,117 @@ fn work_sentence(part: &str, job: &Job, hold: Hold, state: WorkState) -> String 
         (Hold::Fitting, _) => text!("{part}, before it is fitted: {work}.", part = part, work = work),
         (Hold::Ready, _) => text!("{part}, before the machine is ready: {work}.", part = part, work = work),
         (Hold::Looks, _) => text!("{part}, for its looks: {work}.", part = part, work = work),
+    }
+}
+
+/// " on 2026-03-12", or nothing where nobody remembers.
+fn on_day(moment: Moment) -> String {
+    if moment.on == When::Unknown { String::new() } else { text!(" on {day}", day = moment.on) }
+}
+
+/// " by Mara", or nothing where nobody said.
+fn by_whom(who: &str) -> String {
+    if who.is_empty() { String::new() } else { text!(" by {who}", who = who) }
+}
+
+/// ": its reason", or nothing where none was given.
+fn because(reason: &str) -> String {
+    let reason = reason.trim().trim_end_matches('.');
+    if reason.is_empty() { String::new() } else { format!(": {reason}") }
+}
+
+fn decided_sentence(named: &str, logbook: &Logbook, rules: &Rules, part: PartId, finding: FindingId) -> String {
+    let what = lower_first(&finding_name(logbook, rules, part, finding));
+    let file = logbook.part(part).and_then(|file| file.finding(finding));
+    // The decision is the first look of the run of looks in the state that holds.
+    let decision = file.and_then(|file| file.looks.iter().rev().take_while(|look| look.state == file.state()).last());
+    let (when, who, why) =
+        decision.map_or_else(Default::default, |look| (on_day(look.looked), by_whom(&look.who), because(&look.reason)));
+    match file.map(FindingFile::state) {
+        Some(FindingState::Watched) => {
+            text!(
+                "{part}: {what}, watched{when}{who}{why}.",
+                part = named,
+                what = what,
+                when = when,
+                who = who,
+                why = why
+            )
+        }
+        _ => {
+            text!(
+                "{part}: {what}, accepted{when}{who}{why}.",
+                part = named,
+                what = what,
+                when = when,
+                who = who,
+                why = why
+            )
+        }
+    }
+}
+
+fn waived_sentence(named: &str, logbook: &Logbook, rules: &Rules, part: PartId, work: WorkId) -> String {
+    let name = lower_first(&work_name(logbook, rules, part, work));
+    let record = logbook.part(part).and_then(|file| file.work.iter().find(|known| known.id == work));
+    let (when, who, why) =
+        record.map_or_else(Default::default, |work| (on_day(work.changed), by_whom(&work.who), because(&work.reason)));
+    text!("{part}: waived{when}{who}: {work}{why}.", part = named, when = when, who = who, work = name, why = why)
+}
+
+/// A piece of work by its rule's words, or the restorer's own.
+fn work_name(logbook: &Logbook, rules: &Rules, part: PartId, work: WorkId) -> String {
+    let record = logbook.part(part).and_then(|file| file.work.iter().find(|known| known.id == work));
+    record.map_or_else(String::new, |work| match rules.work(&work.rule) {
+        Some(rule) => text::say(&rule.say).to_owned(),
+        None if work.title.is_empty() => work.rule.clone(),
+        None => work.title.clone(),
+    })
+}
+
+/// A position by its designator, else by where it sits.
+fn position_name(position: &Capacitor) -> String {
+    if position.designator.is_empty() { position.place_on_part.clone() } else { position.designator.clone() }
+}
+
+fn reading_text(reading: &Reading) -> String {
+    let Reading { quantity, value, unit, measured, .. } = reading;
+    format!("{quantity} {value} {unit}{}", on_day(*measured))
+}
+
+fn fault_sentence(logbook: &Logbook, machine: Option<MachineId>, part: Option<PartId>, case: FaultCaseId) -> String {
+    let whose = match part {
+        Some(part) => part_name(logbook, part),
+        None => machine.map(|machine| machine_name(logbook, machine)).unwrap_or_default(),
+    };
+    let of_part = part.and_then(|part| logbook.part(part)).map(|file| &file.cases);
+    let of_machine = machine.and_then(|machine| logbook.machine(machine)).map(|file| &file.cases);
+    let known = of_part.or(of_machine).and_then(|cases| cases.iter().find(|file| file.case.id == case));
+    let symptom = known.map(|file| file.case.symptom.trim_end_matches('.')).unwrap_or_default();
+    match known.map(|file| file.case.state) {
+        Some(CaseState::Found) => text!("{whose}: a fault was found: {symptom}.", whose = whose, symptom = symptom),
+        Some(CaseState::NotReproduced) => {
+            text!("{whose}: a fault could not be reproduced: {symptom}.", whose = whose, symptom = symptom)
+        }
+        Some(CaseState::GivenUp) => {
+            text!("{whose}: the search for a fault was given up: {symptom}.", whose = whose, symptom = symptom)
+        }
+        Some(CaseState::Open) | None => {
+            text!("{whose}: a fault is still being looked for: {symptom}.", whose = whose, symptom = symptom)
+        }
+    }
+}
+
+fn power_on_sentence(logbook: &Logbook, machine: MachineId, power_on: PowerOnId) -> String {
+    let file = logbook.machine(machine);
+    let event = file.and_then(|file| file.power_ons.iter().find(|known| known.id == power_on));
+    let machine = machine_name(logbook, machine);
+    let (when, what) = event.map_or_else(Default::default, |event| (on_day(event.switched), because(&event.happened)));
+    match event.map(|event| event.result) {
+        Some(PowerOnResult::Stopped) => {
+            text!("{machine} was switched off at once{when}{what}.", machine = machine, when = when, what = what)
+        }
+        _ => text!("{machine} did not run well{when}{what}.", machine = machine, when = when, what = what),
     }
 }
 
@@ -297,6 +530,10 @@ impl Standing {
             Self::NeverRun => text!("was never run").to_owned(),
             Self::Undecided => text!("came to no decision").to_owned(),
             Self::Failed => text!("failed when it was last run").to_owned(),
+            Self::OutOfBounds { .. } => {
+                text!("is said to have passed, but a figure of it is out of its limits").to_owned()
+            }
+            Self::InFuture => text!("is dated after today").to_owned(),
             Self::Voided { part, .. } => {
                 text!("counts no longer: {part} was worked on after it", part = part_name(logbook, part))
             }

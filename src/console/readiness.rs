@@ -78,9 +78,9 @@ fn tag(part: Option<PartId>, opened: &Opened) -> Option<String> {
     part.and_then(|part| opened.logbook.part(part)).map(|file| file.part.tag.clone())
 }
 
-fn reason_forms(reasons: &[Reason], opened: &Opened) -> Vec<ReasonForm> {
+fn reason_forms(gate: Gate, reasons: &[Reason], opened: &Opened) -> Vec<ReasonForm> {
     let form = |reason: &Reason| ReasonForm {
-        weight: reason.weight(),
+        weight: gate.weight(reason),
         part: tag(reason.part(), opened),
         say: reason.sentence(&opened.logbook, &opened.rules),
     };
@@ -89,7 +89,7 @@ fn reason_forms(reasons: &[Reason], opened: &Opened) -> Vec<ReasonForm> {
 
 impl PowerForm {
     pub fn of(power: &Power, opened: &Opened) -> Self {
-        Self { verdict: power.verdict, reasons: reason_forms(&power.reasons, opened) }
+        Self { verdict: power.verdict, reasons: reason_forms(Gate::SafeToSwitchOn, &power.reasons, opened) }
     }
 
     /// Its reasons as sentences.
@@ -127,7 +127,11 @@ fn form(machine: &MachineAnswers, opened: &Opened) -> MachineForm {
         gates: readiness
             .gates
             .iter()
-            .map(|gate| GateForm { gate: gate.gate, state: gate.state, reasons: reason_forms(&gate.reasons, opened) })
+            .map(|gate| GateForm {
+                gate: gate.gate,
+                state: gate.state,
+                reasons: reason_forms(gate.gate, &gate.reasons, opened),
+            })
             .collect(),
         left: readiness.left.into(),
         proof_minutes: readiness.proof_minutes,
@@ -148,7 +152,7 @@ fn in_words(machine: &MachineAnswers, opened: &Opened) -> String {
     for gate in &readiness.gates {
         let _ = write!(lines, "\n  {}: {}", gate.gate.label(), gate.state.label());
         for reason in &gate.reasons {
-            let mark = if reason.weight() == Weight::Remark { "·" } else { "-" };
+            let mark = if gate.gate.weight(reason) == Weight::Remark { "·" } else { "-" };
             let _ = write!(lines, "\n    {mark} {}", reason.sentence(&opened.logbook, &opened.rules));
         }
     }

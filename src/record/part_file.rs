@@ -1,5 +1,7 @@
 //! A part with all that hangs on it: replaced whole when anything of it changes, shared otherwise.
 
+use chrono::NaiveDate;
+
 use super::{
     Attachment, CapacitorFile, Custody, CustodyEvent, Entry, FaultCaseFile, FindingFile, FindingId, Marking,
     MaterialUse, Part, PhotoFile, Proof, Reading, Setting, Survey, SurveyId, Valuation, Work, WorkAfter,
@@ -64,6 +66,11 @@ impl PartFile {
     /// Surveys that no correction supersedes, oldest first.
     pub fn surveys_now(&self) -> impl DoubleEndedIterator<Item = &Survey> {
         self.surveys.iter().filter(|old| !self.is_superseded(old.id))
+    }
+
+    /// The same without those dated after a day.
+    pub fn surveys_until(&self, today: NaiveDate) -> impl DoubleEndedIterator<Item = &Survey> {
+        self.surveys_now().filter(move |survey| survey.looked.on.span().is_none_or(|span| span.first <= today))
     }
 
     fn is_superseded(&self, survey: SurveyId) -> bool {

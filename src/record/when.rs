@@ -132,6 +132,19 @@ impl Moment {
         }
     }
 
+    /// Whether this certainly happened after `other`: on a later date, or on the same day and entered later. Dates
+    /// that overlap, or that nobody remembers, leave it open.
+    pub fn is_surely_after(self, other: Self) -> bool {
+        match (self.on.span(), other.on.span()) {
+            (Some(mine), Some(theirs)) if mine.first > theirs.last => true,
+            (Some(mine), Some(theirs)) => {
+                let is_one_day = mine.first == mine.last && mine == theirs;
+                is_one_day && self.sequence > other.sequence
+            }
+            _ => false,
+        }
+    }
+
     /// A key to sort by: the latest day it may have been, then order of entry. Unknown dates come first.
     pub fn order(self) -> (Option<NaiveDate>, u32) {
         (self.on.span().map(|span| span.last), self.sequence)

@@ -77,6 +77,11 @@ impl WorkState {
         matches!(self, Self::Open | Self::Waiting | Self::Doing)
     }
 
+    /// Whether the part was touched: work that is done, failed or under way.
+    pub fn has_touched(self) -> bool {
+        matches!(self, Self::Done | Self::Failed | Self::Doing)
+    }
+
     /// Whether the life allows the step from this state to `next`.
     pub fn may_become(self, next: Self) -> bool {
         if self.is_outstanding() { next != Self::Open || self == Self::Open } else { next == Self::Open }
@@ -152,4 +157,11 @@ pub struct Work {
     /// What it touches, for work in the restorer's own words.
     #[serde(default)]
     pub touches: Touches,
+}
+
+impl Work {
+    /// Whether it is work in the restorer's own words.
+    pub fn is_own(&self) -> bool {
+        self.rule.is_empty()
+    }
 }

@@ -27,6 +27,7 @@ const MOST_SPARE_PERCENT: f64 = 1000.0;
 /// Everything wrong with rows that can be read.
 pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     let mut check = Check {
+        questions: tables.questions.iter().map(|row| row.value.name.as_str()).collect(),
         findings: tables.findings.iter().map(|row| row.value.name.as_str()).collect(),
         work: tables.work.iter().map(|row| row.value.name.as_str()).collect(),
         sittings: tables.sittings.iter().map(|row| row.value.name.as_str()).collect(),
@@ -83,6 +84,7 @@ fn answers(questions: &[Row<Question>]) -> HashSet<String> {
 }
 
 struct Check<'a> {
+    questions: HashSet<&'a str>,
     findings: HashSet<&'a str>,
     work: HashSet<&'a str>,
     sittings: HashSet<&'a str>,
@@ -99,6 +101,12 @@ impl Check<'_> {
             self.errors.push(at.error(text!("the question `{name}` is asked of no kind", name = value.name)));
         }
         self.no_doubles(at, value.kinds.iter().map(|kind| kind.name()));
+        for proof in value.shown_by.iter().filter(|proof| !self.proofs.contains(proof.as_str())) {
+            self.errors.push(at.error_at(proof, text!("is shown by the unknown proof `{name}`", name = proof)));
+        }
+        for other in value.agrees_with.iter().filter(|other| !self.questions.contains(other.as_str())) {
+            self.errors.push(at.error_at(other, text!("agrees with the unknown question `{name}`", name = other)));
+        }
         for kind in value.always_on.iter().filter(|kind| !value.kinds.contains(kind)) {
             let reason = text!(
                 "the question `{name}` is not asked of `{kind}`, which is said always to have it",

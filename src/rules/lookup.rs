@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::load::{Row, Tables};
 use super::{Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Template, WorkRule};
-use crate::record::{CapacitorState, Dielectric, Kind, Severity, Word};
+use crate::record::{CapacitorState, Dielectric, Kind, Nature, Severity, Word};
 
 /// Rows by what they are looked up by.
 #[derive(Debug, Default)]
@@ -153,6 +153,20 @@ impl Rules {
     /// The tests run on a part of this kind.
     pub fn proofs_for(&self, kind: Kind) -> &[Arc<ProofRule>] {
         self.index.proofs_of.get(&kind).map_or(&[], Vec::as_slice)
+    }
+
+    /// Whether work in the restorer's own words on a part of this kind voids a proof: as the tables' work of the same
+    /// nature does, of any nature where none is told. Where the tables know no such work that voids anything, all but
+    /// care voids every proof.
+    pub fn own_work_voids(&self, nature: Option<Nature>, kind: Kind, proof: &str) -> bool {
+        let is_alike = |rule: &&Arc<WorkRule>| {
+            (rule.kinds.is_empty() || rule.kinds.contains(&kind)) && nature.is_none_or(|nature| rule.nature == nature)
+        };
+        let mut voiding = self.work.iter().filter(is_alike).filter(|rule| !rule.voids.is_empty()).peekable();
+        if voiding.peek().is_none() {
+            return nature != Some(Nature::Care);
+        }
+        voiding.any(|rule| rule.voids.iter().any(|name| name == proof))
     }
 
     /// The tests run on a whole machine.

@@ -60,6 +60,13 @@ pub struct Question {
     /// Kinds that always have what is asked about: *does not apply* is refused there.
     #[serde(default)]
     pub always_on: Vec<Kind>,
+    /// The test that answers it as well, by name. Work that touches the part's circuits makes both unknown again.
+    #[serde(default)]
+    pub shown_by: Option<String>,
+    /// A question to another part of the same machine whose answer must be of the same name: the board's plug and the
+    /// supply's.
+    #[serde(default)]
+    pub agrees_with: Option<String>,
     #[serde(rename = "answer")]
     pub answers: Vec<AnswerRule>,
     /// A figure that may go with the answer.

@@ -203,6 +203,28 @@ pub enum CellError {
 /// A load that shows a weak coin cell, in ohms: common practice, about 3 mA.
 pub const TEST_LOAD_OHM: f64 = 1000.0;
 
+/// The chemistry and the number of cells of a cell named in a phrase ("Cell", "barrel battery"): a lithium coin cell
+/// unless the phrase says otherwise. `None` for a phrase that names no cell. Rechargeable barrels on boards are packs
+/// of three.
+pub fn named_in(phrase: &str) -> Option<(Chemistry, u8)> {
+    let lower = phrase.to_lowercase();
+    if !lower.contains("cell") && !lower.contains("battery") {
+        return None;
+    }
+    let words = [
+        ("nicd", Chemistry::NickelCadmium),
+        ("nickel", Chemistry::NickelCadmium),
+        ("barrel", Chemistry::NickelCadmium),
+        ("nimh", Chemistry::NickelMetalHydride),
+        ("alkaline", Chemistry::Alkaline),
+        ("3.6", Chemistry::LithiumThionyl),
+        ("thionyl", Chemistry::LithiumThionyl),
+    ];
+    let named = words.into_iter().find(|(word, _)| lower.contains(word)).map(|(_, chemistry)| chemistry);
+    let chemistry = named.unwrap_or(Chemistry::LithiumManganese);
+    Some((chemistry, if chemistry.facts().rechargeable { 3 } else { 1 }))
+}
+
 /// Judges a pack of `cells` cells in series by its open-circuit voltage, by its voltage under [`TEST_LOAD_OHM`], or
 /// both, in volts. Under load a good cell may sag by a tenth of its nominal voltage. A reversed reading counts as spent.
 ///

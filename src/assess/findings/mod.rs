@@ -12,6 +12,7 @@ use uuid::Uuid;
 pub use capacitors::after_capacitors;
 pub(super) use survey::CAPACITOR_TOPIC;
 pub use survey::after_survey;
+pub(super) use survey::raised;
 pub use turn::{Turn, TurnKind, what_changed};
 pub use work::after_work;
 

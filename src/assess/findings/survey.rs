@@ -46,7 +46,7 @@ pub fn after_survey(file: &PartFile, survey: &Survey, rules: &Rules, ids: &mut d
 }
 
 /// The findings that an answer and its figure raise, each once with its worst severity.
-fn raised<'a>(
+pub(in crate::assess) fn raised<'a>(
     question: &'a Question,
     said: &'a AnswerRule,
     answer: &Answer,

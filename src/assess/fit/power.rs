@@ -14,9 +14,14 @@ const DRAWS: [(Rail, Figure); 6] = [
     (Rail::Standby, Figure::CurrentStandbyA),
 ];
 
+/// The figures that tell what a part draws.
+pub fn draw_figures() -> impl Iterator<Item = Figure> {
+    DRAWS.into_iter().map(|(_, figure)| figure)
+}
+
 /// Kinds that draw enough from the supply to be counted; what else is plugged in draws milliamperes, or has a lead of
 /// its own. Common practice, no source.
-fn is_counted(kind: Kind) -> bool {
+pub fn draws_current(kind: Kind) -> bool {
     use Kind::{CacheModule, Cooler, Coprocessor, Fan, Mainboard, MemoryModule, Processor};
     kind.is_card()
         || kind.is_drive()
@@ -65,7 +70,7 @@ pub(super) fn judge(pieces: &[Piece]) -> Vec<Because> {
 fn unknown_draws(pieces: &[Piece]) -> Vec<Because> {
     let mut seen: Vec<DesignId> = Vec::new();
     let mut because = Vec::new();
-    for piece in pieces.iter().filter(|piece| is_counted(piece.kind())) {
+    for piece in pieces.iter().filter(|piece| draws_current(piece.kind())) {
         if DRAWS.iter().any(|(_, figure)| piece.figure(*figure).is_some()) {
             continue;
         }

@@ -10,7 +10,6 @@ use crate::assess::answers::PartAnswers;
 use crate::assess::making;
 use crate::assess::reason::Reason;
 use crate::record::{MachineFile, MachineId, PartId, RoleId};
-use crate::rules::Rules;
 use crate::trade::drive::FileSystem;
 
 /// A part of a machine.
@@ -103,13 +102,7 @@ pub fn role_reasons(file: &MachineFile, fills: &[RoleFill], placed: &[Placed]) -
 }
 
 /// Why the second gate holds, but for work: parts that are elsewhere or only planned, connectors, dates.
-pub fn part_reasons(
-    file: &MachineFile,
-    placed: &[Placed],
-    fills: &[RoleFill],
-    uses: &Uses,
-    rules: &Rules,
-) -> Vec<Reason> {
+pub fn part_reasons(file: &MachineFile, placed: &[Placed], uses: &Uses, build: &Build) -> Vec<Reason> {
     let mut reasons = Vec::new();
     let here = file.machine.id;
     for placed in placed {
@@ -131,7 +124,6 @@ pub fn part_reasons(
             }
         }
     }
-    let build = of_machine(file, placed, fills, &mut Models::new(rules), None);
     reasons.extend(build.because().filter_map(reason));
     let unknown = build.because().filter(|one| one.missing().is_some() && reason(one).is_none()).count() as u32;
     if unknown > 0 {

@@ -19,7 +19,9 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> Vec<Because> {
             part: part.part(),
             figure: Figure::CoreVoltageV,
         };
-        let Some(asks_v) = piece.figure(Figure::CoreVoltageV).filter(|volts| *volts > 0.0) else {
+        // A socket that is used at one voltage alone asks for it.
+        let told = piece.figure(Figure::CoreVoltageV).filter(|volts| *volts > 0.0);
+        let Some(asks_v) = told.or(piece.model.needs[link.need].only_v) else {
             because.push(missing(piece));
             continue;
         };

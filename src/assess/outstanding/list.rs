@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use super::order::in_order;
 use super::{Job, Task, calls, is_behind_a_cure};
+use crate::assess::power::of_hold;
 use crate::record::{Custody, FindingFile, FindingId, FindingState, Hold, PartFile, Work, WorkState};
 use crate::rules::{Rules, WorkRule};
 
@@ -42,11 +43,13 @@ fn add_called_for(tasks: &mut Vec<Task>, file: &PartFile, finding: &FindingFile,
             continue;
         }
         let hold = call.rule.hold_at(finding.severity());
+        let power = call.rule.power_at(finding.severity());
         let work = call.work.map(|work| work.id);
         match tasks.iter_mut().find(|task| task.rule().is_some_and(|rule| Arc::ptr_eq(rule, call.rule))) {
             Some(task) => {
                 task.findings.push(finding.finding.id);
                 task.hold = task.hold.min(hold);
+                task.power = task.power.max(power);
                 if progress(call.state) > progress(task.state) {
                     // The finding whose record carries the work leads, so that the task keeps that record's key.
                     let last = task.findings.len() - 1;
@@ -55,7 +58,10 @@ fn add_called_for(tasks: &mut Vec<Task>, file: &PartFile, finding: &FindingFile,
                     task.work = work;
                 }
             }
-            None => tasks.push(new_task(file, Job::Rule(Arc::clone(call.rule)), hold, call.state, work, finding)),
+            None => {
+                let task = new_task(file, Job::Rule(Arc::clone(call.rule)), hold, call.state, work, finding);
+                tasks.push(Task { power, ..task });
+            }
         }
     }
 }
@@ -86,6 +92,7 @@ fn new_task(
         work,
         state,
         hold,
+        power: of_hold(hold),
         waits_for: Vec::new(),
         after_elsewhere: Vec::new(),
         elsewhere: Vec::new(),
@@ -117,6 +124,7 @@ fn by_hand(work: &Work, file: &PartFile, tasks: &[Task], rules: &Rules) -> Optio
         work: Some(work.id),
         state: work.state,
         hold: rule.map_or(work.hold, |rule| rule.hold),
+        power: rule.map_or_else(|| of_hold(work.hold), |rule| rule.power),
         waits_for: Vec::new(),
         after_elsewhere: Vec::new(),
         elsewhere: Vec::new(),

@@ -11,7 +11,7 @@ mod totals;
 
 use std::sync::Arc;
 
-pub(super) use call::{Call, calls, is_behind_a_cure};
+pub(super) use call::{Call, called_since, calls, is_behind_a_cure};
 pub use elsewhere::TaskPlace;
 pub(super) use elsewhere::settle;
 pub use list::{of_part, undecided};
@@ -21,7 +21,7 @@ pub use stock::Stock;
 pub use totals::{MaterialNeed, Totals, hours_text, materials};
 
 use crate::record::{Competence, FindingId, Hold, Nature, PartId, Work, WorkId, WorkState};
-use crate::rules::WorkRule;
+use crate::rules::{PowerEffect, WorkRule};
 
 /// What a task is, so that a desk can keep hold of it over revisions.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -72,6 +72,8 @@ pub struct Task {
     pub state: WorkState,
     /// What it holds up: the strictest that its findings ask for.
     pub hold: Hold,
+    /// What its table row does to the answer on power; see [`Task::power_effect`].
+    pub power: PowerEffect,
     /// Places in the part's list of the tasks that must be done first.
     pub waits_for: Vec<u16>,
     /// Work on other parts that it comes after by hand, done or not.
@@ -178,9 +180,13 @@ impl Task {
         self.state == WorkState::Doing
     }
 
-    /// Whether power has to wait for it: it holds power or storage, or the part is opened up in the middle of work
-    /// that changes it.
-    pub fn holds_power(&self) -> bool {
-        self.hold <= Hold::Power || (self.is_under_way() && self.nature() != Nature::Care)
+    /// What it does to the answer on power: its row's effect, *no* while the part is opened up in the middle of work
+    /// that changes it, at least *not known* where it was begun or failed.
+    pub fn power_effect(&self) -> PowerEffect {
+        match self.state {
+            WorkState::Doing if self.nature() != Nature::Care => PowerEffect::No,
+            WorkState::Doing | WorkState::Failed => self.power.max(PowerEffect::NotKnown),
+            _ => self.power,
+        }
     }
 }

@@ -7,12 +7,14 @@ use chrono::NaiveDate;
 pub use next::Next;
 
 use super::answers::PartAnswers;
-use super::fit::{self, Placed, RoleFill, Uses};
+use super::fit::{self, Models, Placed, RoleFill, Uses};
 use super::outstanding::Totals;
-use super::power::{self, Power};
+use super::power::{self, Member, Power};
 use super::proofs::{self, ProofStanding};
 use super::reason::{Reason, Weight};
-use crate::record::{AttachmentKind, CaseState, FaultCaseFile, Hold, MachineFile, PartFile, PhotoView};
+use crate::record::{
+    AttachmentKind, CaseState, FaultCaseFile, Hold, MachineFile, MachineId, PartFile, PartId, PhotoView,
+};
 use crate::rules::{Paper, Rules};
 
 crate::words! {
@@ -37,6 +39,16 @@ crate::words! {
     }
 }
 
+impl Gate {
+    /// What a reason does to this gate.
+    pub fn weight(self, reason: &Reason) -> Weight {
+        match self {
+            Self::SafeToSwitchOn => reason.power_effect().into(),
+            _ => reason.weight(),
+        }
+    }
+}
+
 /// One gate with every reason; a passed one may still carry remarks.
 #[derive(Clone, Debug)]
 pub struct GateAnswer {
@@ -48,7 +60,7 @@ pub struct GateAnswer {
 impl GateAnswer {
     /// Remarks alone pass; anything not known is not passed, and is told apart only where nothing holds outright.
     fn new(gate: Gate, reasons: Vec<Reason>) -> Self {
-        let state = match reasons.iter().map(Reason::weight).max() {
+        let state = match reasons.iter().map(|reason| gate.weight(reason)).max() {
             Some(Weight::Holds) => GateState::Held,
             Some(Weight::NotKnown) => GateState::NotKnown,
             Some(Weight::Remark) | None => GateState::Passed,
@@ -58,7 +70,7 @@ impl GateAnswer {
 
     /// Reasons that keep it from being passed.
     pub fn holding(&self) -> impl Iterator<Item = &Reason> {
-        self.reasons.iter().filter(|reason| reason.weight() != Weight::Remark)
+        self.reasons.iter().filter(|reason| self.gate.weight(reason) != Weight::Remark)
     }
 }
 
@@ -97,22 +109,20 @@ pub(super) fn of_machine(
     rules: &Rules,
     today: NaiveDate,
 ) -> Readiness {
-    let machine = file.machine.id;
     let parts: Vec<&PartAnswers> =
         placed.iter().filter_map(|placed| placed.answers).map(|answers| &**answers).collect();
     let files: Vec<&PartFile> = parts.iter().map(|part| &*part.file).collect();
 
     let roles = fit::roles(file, placed);
+    let build = fit::of_machine(file, placed, &roles, &mut Models::new(rules), None);
     let mut fitting = work_reasons(&parts, |hold| hold <= Hold::Fitting);
-    fitting.extend(fit::part_reasons(file, placed, &roles, uses, rules));
-    let mut own = Vec::new();
-    if placed.is_empty() {
-        own.push(Reason::NothingPlaced { machine });
-    } else if !power::has_supply(&parts) {
-        own.push(Reason::SupplyMissing { machine });
-    }
-    let power = power::of_machine(&parts, own);
+    fitting.extend(fit::part_reasons(file, placed, uses, &build));
     let proofs = proofs::of_machine(file, &files, rules, today);
+    let members =
+        placed.iter().filter_map(|placed| Some(Member { answers: &**placed.answers?, is_fitted: placed.is_fitted }));
+    let members: Vec<Member> = members.collect();
+    let fits = build.because().cloned().map(Reason::Fit);
+    let power = power::of_machine(file, &members, fits, &proofs, rules);
 
     let gates = vec![
         GateAnswer::new(Gate::RolesFilled, fit::role_reasons(file, &roles, placed)),
@@ -158,22 +168,24 @@ fn ready_reasons(file: &MachineFile, parts: &[&PartAnswers]) -> Vec<Reason> {
     for part in parts {
         reasons.extend(part.undecided.iter().map(|finding| Reason::Undecided { part: part.part, finding: *finding }));
     }
-    let open = |case: &&FaultCaseFile| case.case.state == CaseState::Open;
     for part in parts {
-        let cases = part.file.cases.iter().filter(open);
-        reasons.extend(cases.map(|case| Reason::FaultOpen {
-            machine: None,
-            part: Some(part.part),
-            case: case.case.id,
-        }));
+        reasons.extend(open_faults(&part.file.cases, None, Some(part.part)));
     }
-    let cases = file.cases.iter().filter(open);
-    reasons.extend(cases.map(|case| Reason::FaultOpen {
-        machine: Some(file.machine.id),
-        part: None,
-        case: case.case.id,
-    }));
+    reasons.extend(open_faults(&file.cases, Some(file.machine.id), None));
     reasons
+}
+
+fn open_faults(
+    cases: &[FaultCaseFile],
+    machine: Option<MachineId>,
+    part: Option<PartId>,
+) -> impl Iterator<Item = Reason> {
+    let is_open = |reason: &Reason| {
+        matches!(reason, Reason::FaultOpen { case, .. } if cases.iter().any(|file| {
+            file.case.id == *case && file.case.state == CaseState::Open
+        }))
+    };
+    power::faults(cases, machine, part).filter(is_open)
 }
 
 fn proof_reasons(file: &MachineFile, parts: &[&PartAnswers], own: &[ProofStanding]) -> Vec<Reason> {

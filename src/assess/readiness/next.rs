@@ -148,16 +148,26 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::PlannedOnly { part, role } => Next::Fit { part: *part, role: *role },
         Reason::FittedElsewhere { part, .. } | Reason::Away { part, .. } => Next::Fetch { part: *part },
         Reason::NeedUnmet { part, connector, .. } => Next::FindConnector { part: *part, connector: connector.clone() },
-        Reason::ConnectorsUnknown { part } => Next::Identify { part: *part },
+        Reason::ConnectorsUnknown { part } | Reason::PlugUntold { part } => Next::Identify { part: *part },
         Reason::Fit(because) => match (because.missing(), because.part()) {
             (Some((part, figure)), _) => Next::TellFigure { part, figure },
             (None, Some(part)) if because.verdict() == fit::Verdict::No => Next::Exchange { part },
             _ => return None,
         },
         Reason::Work { part, task, job, .. } => Next::Wait { part: *part, task: *task, job: job.clone() },
-        Reason::Undecided { part, finding } => Next::Decide { part: *part, finding: *finding },
+        Reason::Undecided { part, finding }
+        | Reason::Finding { part, finding, .. }
+        | Reason::Decided { part, finding, .. } => Next::Decide { part: *part, finding: *finding },
         Reason::KeptApart { part } => Next::Release { part: *part },
-        Reason::Unsurveyed { part } | Reason::NotLooked { part, .. } => Next::Survey { part: *part },
+        Reason::Unsurveyed { part }
+        | Reason::NotLooked { part, .. }
+        | Reason::AnswerSays { part, .. }
+        | Reason::SaidNotToApply { part, .. }
+        | Reason::CapacitorState { part, .. }
+        | Reason::WorkedSince { part, .. }
+        | Reason::AnswersApart { part, .. } => Next::Survey { part: *part },
+        Reason::FigureUntold { part, figure } => Next::TellFigure { part: *part, figure: *figure },
+        Reason::EssentialPlanned { part } => Next::Fit { part: *part, role: None },
         Reason::PartProof { part, proof, .. } => Next::Prove { part: *part, proof: Arc::clone(proof) },
         Reason::MachineProof { machine, proof, .. } => {
             Next::ProveMachine { machine: *machine, proof: Arc::clone(proof) }
@@ -166,6 +176,11 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::PaperMissing { part, paper } => Next::File { part: *part, paper: *paper },
         Reason::NothingPlaced { .. }
         | Reason::SupplyMissing { .. }
+        | Reason::BoardMissing { .. }
+        | Reason::Waived { .. }
+        | Reason::TouchUnstated { .. }
+        | Reason::ReadingOut { .. }
+        | Reason::PowerOnWent { .. }
         | Reason::RoleCrowded { .. }
         | Reason::FiguresMissing { .. }
         | Reason::PlannedElsewhere { .. } => return None,

@@ -137,3 +137,46 @@ pub fn limits(standard: Standard) -> Vec<Limits> {
         ],
     }
 }
+
+/// The rail that a phrase names first: "+5 V rail", "minus 12 V at the plug", "5VSB", "+3.3V to ground, unpowered". A
+/// number counts as a rail only with a sign before it or a V after it.
+pub fn rail_in(phrase: &str) -> Option<Rail> {
+    let text = phrase.to_lowercase().replace(['−', '–'], "-").replace("minus ", "-").replace("minus", "-");
+    let text = text.replace("plus ", "+").replace("3,3", "3.3").replace("3v3", "3.3v");
+    let bytes = text.as_bytes();
+    let mut at = 0;
+    while at < bytes.len() {
+        if !bytes[at].is_ascii_digit() {
+            at += 1;
+            continue;
+        }
+        let end = text[at..]
+            .find(|letter: char| !(letter.is_ascii_digit() || letter == '.'))
+            .map_or(text.len(), |len| at + len);
+        let before = text[..at].trim_end();
+        let sign = before.chars().next_back().filter(|sign| matches!(sign, '+' | '-'));
+        let after = text[end..].trim_start();
+        let is_volts = after
+            .strip_prefix('v')
+            .is_some_and(|rest| rest.chars().next().is_none_or(|next| !next.is_alphabetic()) || rest.starts_with("sb"));
+        let standby = after.strip_prefix('v').unwrap_or(after).trim_start();
+        let is_standby = standby.starts_with("sb") || standby.starts_with("standby") || standby.starts_with("stand-by");
+        if sign.is_some() || is_volts || is_standby {
+            let number = text[at..end].trim_end_matches('.');
+            let rail = match (number, sign) {
+                ("5", _) if is_standby => Some(Rail::Standby),
+                ("12", Some('-')) => Some(Rail::Minus12),
+                ("5", Some('-')) => Some(Rail::Minus5),
+                ("12", _) => Some(Rail::Plus12),
+                ("5", _) => Some(Rail::Plus5),
+                ("3.3", Some('+') | None) => Some(Rail::Plus3v3),
+                _ => None,
+            };
+            if rail.is_some() {
+                return rail;
+            }
+        }
+        at = end.max(at + 1);
+    }
+    None
+}

@@ -50,7 +50,7 @@ fn recapping_voids_a_load_test_and_a_badge_does_not() {
     supply.work.push(work(30, &supply, "glue-badge", WorkState::Done, at("2026-05-10", 10)));
     assert!(standing(&supply, TODAY).is_good());
     supply.work.push(work(31, &supply, "recap", WorkState::Done, at("2026-05-11", 12)));
-    assert_eq!(standing(&supply, TODAY), Standing::Voided { work: id(31), part: id(2) });
+    assert_eq!(standing(&supply, TODAY), Standing::Voided { work: Some(id(31)), part: id(2) });
 }
 
 #[test]

@@ -57,7 +57,7 @@ pub fn power_answer_ui(ui: &mut Ui, power: &Power, view: &View<'_>, outbox: &mut
             ),
         ));
     }
-    ui.push_id("power", |ui| reasons_ui(ui, &power.reasons, view, outbox));
+    ui.push_id("power", |ui| reasons_ui(ui, Gate::SafeToSwitchOn, &power.reasons, view, outbox));
 }
 
 /// Every gate: the one where the machine stands open, the others folded.
@@ -83,29 +83,29 @@ pub fn gates_ui(ui: &mut Ui, readiness: &Readiness, view: &View<'_>, outbox: &mu
         CollapsingHeader::new(strong(title))
             .id_salt(("gate", answer.gate))
             .default_open(answer.gate == readiness.at)
-            .show(ui, |ui| reasons_ui(ui, &answer.reasons, view, outbox));
+            .show(ui, |ui| reasons_ui(ui, answer.gate, &answer.reasons, view, outbox));
     }
 }
 
 /// Reasons, each with its weight and the way to its part; many are folded.
-fn reasons_ui(ui: &mut Ui, reasons: &[Reason], view: &View<'_>, outbox: &mut Outbox) {
+fn reasons_ui(ui: &mut Ui, gate: Gate, reasons: &[Reason], view: &View<'_>, outbox: &mut Outbox) {
     let (shown, folded) = reasons.split_at(reasons.len().min(SHOWN));
     for reason in shown {
-        reason_ui(ui, reason, view, outbox);
+        reason_ui(ui, gate, reason, view, outbox);
     }
     if !folded.is_empty() {
         let title = crate::counted!("and {count} more reason", "and {count} more reasons", folded.len());
         CollapsingHeader::new(body(title)).id_salt("more").show(ui, |ui| {
             for reason in folded {
-                reason_ui(ui, reason, view, outbox);
+                reason_ui(ui, gate, reason, view, outbox);
             }
         });
     }
 }
 
-fn reason_ui(ui: &mut Ui, reason: &Reason, view: &View<'_>, outbox: &mut Outbox) {
+fn reason_ui(ui: &mut Ui, gate: Gate, reason: &Reason, view: &View<'_>, outbox: &mut Outbox) {
     let tokens = ui.tokens();
-    let (mark, colour) = match reason.weight() {
+    let (mark, colour) = match gate.weight(reason) {
         Weight::Holds => (Mark::PowerNo, tokens.power_no),
         Weight::NotKnown => (Mark::PowerUnknown, tokens.power_unknown),
         Weight::Remark => (Mark::Heed, tokens.ink_weak),

@@ -223,6 +223,8 @@ pub fn standing_text(standing: Standing) -> String {
         Standing::NeverRun => text!("never run").to_owned(),
         Standing::Undecided => text!("undecided").to_owned(),
         Standing::Failed => text!("failed").to_owned(),
+        Standing::OutOfBounds { .. } => text!("a figure is out of its limits").to_owned(),
+        Standing::InFuture => text!("dated after today").to_owned(),
         Standing::Voided { .. } => text!("voided by later work").to_owned(),
         Standing::Changed { .. } => text!("parts were changed since").to_owned(),
         Standing::Stale { since: Some(day) } => text!("too old since {day}", day = day),

@@ -31,9 +31,17 @@ impl Spot {
         Some(match reason {
             Reason::Fit(because) => because.missing().map_or(Self::Design, |(_, figure)| Self::Figure(figure)),
             Reason::ConnectorsUnknown { .. } | Reason::NeedUnmet { .. } => Self::Design,
-            Reason::Unsurveyed { .. } | Reason::NotLooked { .. } => Self::Survey,
-            Reason::Undecided { .. } => Self::Section(Section::Condition),
-            Reason::Work { .. } => Self::Section(Section::Work),
+            Reason::FigureUntold { figure, .. } => Self::Figure(*figure),
+            Reason::Unsurveyed { .. }
+            | Reason::NotLooked { .. }
+            | Reason::AnswerSays { .. }
+            | Reason::SaidNotToApply { .. } => Self::Survey,
+            Reason::Undecided { .. } | Reason::Finding { .. } | Reason::Decided { .. } => {
+                Self::Section(Section::Condition)
+            }
+            Reason::Work { .. } | Reason::Waived { .. } | Reason::TouchUnstated { .. } => Self::Section(Section::Work),
+            Reason::CapacitorState { .. } => Self::Section(Section::Capacitors),
+            Reason::ReadingOut { .. } => Self::Section(Section::Readings),
             Reason::PartProof { .. } => Self::Section(Section::Proofs),
             Reason::FaultOpen { .. } => Self::Section(Section::Faults),
             Reason::Away { .. } => Self::Section(Section::Custody),

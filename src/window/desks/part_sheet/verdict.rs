@@ -7,7 +7,7 @@ use crate::record::{Capacitor, Dielectric, Kind};
 use crate::text;
 use crate::trade::capacitor::series::Series;
 use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
-use crate::trade::cell::{self, CellState, Chemistry};
+use crate::trade::cell::{self, CellState};
 use crate::trade::drive::{Capacity, crossed, parse_capacity};
 use crate::trade::supply::{Rail, RailReading, Standard, Verdict, limits};
 use crate::window::theme::Themed;
@@ -79,8 +79,8 @@ pub fn of_reading(kind: Kind, standard: Option<Standard>, figure: Figure<'_>) ->
         if kind == Kind::PowerSupply && !lower.contains("unpowered") {
             return rail(&lower, volts, load_a(condition), standard);
         }
-        if lower.contains("cell") || lower.contains("battery") {
-            return Some(cell(&lower, volts));
+        if let Some(said) = cell(&lower, volts) {
+            return Some(said);
         }
     }
     if matches!(kind, Kind::HardDisk | Kind::FlashAdapter) && lower.contains("capacity") {
@@ -139,23 +139,10 @@ fn load_a(condition: &str) -> Option<f64> {
     before.rsplit(' ').next()?.replace(',', ".").parse().ok()
 }
 
-/// A cell by its voltage; taken for a lithium coin cell unless its name says otherwise.
-fn cell(quantity: &str, volts: f64) -> Said {
-    let chemistry = [
-        ("nicd", Chemistry::NickelCadmium),
-        ("nickel", Chemistry::NickelCadmium),
-        ("barrel", Chemistry::NickelCadmium),
-        ("nimh", Chemistry::NickelMetalHydride),
-        ("alkaline", Chemistry::Alkaline),
-        ("3.6", Chemistry::LithiumThionyl),
-        ("thionyl", Chemistry::LithiumThionyl),
-    ]
-    .into_iter()
-    .find(|(word, _)| quantity.contains(word))
-    .map_or(Chemistry::LithiumManganese, |(_, chemistry)| chemistry);
-    // Rechargeable barrels on boards are packs of three.
-    let cells = if chemistry.facts().rechargeable { 3 } else { 1 };
-    match cell::judge(chemistry, cells, Some(volts), None) {
+/// A cell by its voltage.
+fn cell(quantity: &str, volts: f64) -> Option<Said> {
+    let (chemistry, cells) = cell::named_in(quantity)?;
+    Some(match cell::judge(chemistry, cells, Some(volts), None) {
         Ok(verdict) => {
             let stand = match verdict.state {
                 CellState::Good => Stand::Good,
@@ -167,7 +154,7 @@ fn cell(quantity: &str, volts: f64) -> Said {
             Said { stand, words, source: verdict.facts.source.said(), remarks: verdict.remarks }
         }
         Err(error) => Said { stand: Stand::Bad, words: error.to_string(), remarks: Vec::new(), source: String::new() },
-    }
+    })
 }
 
 /// A drive's capacity in both countings, with the barriers that it lies beyond.

@@ -1,0 +1,197 @@
+//! Facts as they were recorded: answers of surveys, their figures, capacitors' states. They count by themselves; where
+//! a finding has followed one up, the finding speaks instead.
+
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+
+use super::effect::of_severity;
+use crate::assess::findings::{CAPACITOR_TOPIC, raised};
+use crate::assess::proofs::ProofStanding;
+use crate::assess::reason::Reason;
+use crate::record::{
+    Answer, CapacitorFile, CapacitorState, Dielectric, Given, Moment, Nature, PartFile, Survey, Touches, Work,
+};
+use crate::rules::{PowerEffect, Question, Rules};
+use crate::trade::capacitor::series::Series;
+use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
+
+/// What the last answer to each question does.
+pub(super) fn of_answers(file: &PartFile, rules: &Rules, today: NaiveDate) -> Vec<Reason> {
+    let mut reasons = Vec::new();
+    for question in rules.questions_for(file.part.kind) {
+        if positions_answer(question, file) {
+            continue;
+        }
+        let said = |survey: &'_ Survey| {
+            survey
+                .answer(&question.name)
+                .is_some_and(|answer| matches!(answer.given, Given::Is(_) | Given::DoesNotApply))
+        };
+        // A survey with a date to come may have a slip in its date: what it found bad counts, what it found good not.
+        let last = file.surveys_until(today).rfind(|survey| said(survey));
+        let dated_ahead =
+            file.surveys_now().rfind(|survey| said(survey)).filter(|ahead| last.is_none_or(|last| last.id != ahead.id));
+        let mut found = dated_ahead
+            .into_iter()
+            .chain(last)
+            .filter_map(|survey| of_answer(file, question, survey, survey.answer(&question.name)?, rules));
+        reasons.extend(found.next());
+    }
+    reasons
+}
+
+fn of_answer(
+    file: &PartFile,
+    question: &Arc<Question>,
+    survey: &Survey,
+    answer: &Answer,
+    rules: &Rules,
+) -> Option<Reason> {
+    let part = file.part.id;
+    let given = match &answer.given {
+        Given::Is(given) => given,
+        Given::DoesNotApply if question.power > PowerEffect::Nothing => {
+            let always = question.always_on.contains(&file.part.kind);
+            let effect = if always { PowerEffect::NotKnown } else { PowerEffect::Remark };
+            let (question, why) = (Arc::clone(question), answer.note.as_str().into());
+            return Some(Reason::SaidNotToApply { part, question, why, effect });
+        }
+        Given::DoesNotApply | Given::NotLooked | Given::CouldNotTell => return None,
+    };
+    // An answer that no table has may mean anything.
+    let said = question.answers.iter().position(|row| row.name == *given);
+    let effect = match said.map(|at| &question.answers[at]) {
+        None => PowerEffect::NotKnown,
+        Some(row) => {
+            let raised = raised(question, row, answer, rules);
+            let by_finding = raised.iter().map(|(what, severity)| {
+                let follows = |moment: Moment| !survey.looked.is_after(moment);
+                if is_followed_up(file, what, follows) {
+                    return PowerEffect::Nothing;
+                }
+                rules.finding(what).map_or(of_severity(*severity), |rule| rule.power_at(*severity))
+            });
+            let by_finding = by_finding.max().unwrap_or(PowerEffect::Nothing);
+            let is_followed = !raised.is_empty() && by_finding == PowerEffect::Nothing;
+            if is_followed { PowerEffect::Nothing } else { row.power.max(by_finding) }
+        }
+    };
+    (effect > PowerEffect::Nothing).then(|| Reason::AnswerSays { part, question: Arc::clone(question), said, effect })
+}
+
+/// Whether a finding was looked at, or decided on, after the fact that calls for it.
+fn is_followed_up(file: &PartFile, what: &str, follows: impl Fn(Moment) -> bool) -> bool {
+    let mut known = file.findings.iter().filter(|known| known.finding.what == what);
+    known.any(|known| known.last().is_some_and(|last| follows(last.looked)))
+}
+
+/// What capacitors in a bad state do, and those measured out of their limits.
+pub(super) fn of_capacitors(file: &PartFile, rules: &Rules) -> Vec<Reason> {
+    let bad = file.capacitors.iter().filter_map(|position| {
+        let state = match position.state() {
+            CapacitorState::Sound | CapacitorState::NotLooked if is_out_of_limits(position) => {
+                CapacitorState::OutOfLimits
+            }
+            CapacitorState::Sound | CapacitorState::NotLooked => return None,
+            state => state,
+        };
+        let rule = rules.capacitor_finding(state, position.position.dielectric);
+        let follows = |moment: Moment| !position.looked().is_after(moment);
+        if rule.is_some_and(|rule| is_followed_up(file, &rule.name, follows)) {
+            return None;
+        }
+        let effect = rule.map_or(PowerEffect::NotKnown, |rule| rule.power_at(rule.severity));
+        Some(Reason::CapacitorState { part: file.part.id, position: position.position.id, state, effect })
+    });
+    bad.collect()
+}
+
+/// Whether what was last measured on an electrolytic is beyond what is printed on it.
+fn is_out_of_limits(file: &CapacitorFile) -> bool {
+    let position = &file.position;
+    let (Some(look), Dielectric::WetAluminium) = (file.looks.last(), position.dielectric) else { return false };
+    let measured = Measured {
+        capacitance_uf: look.measured_uf,
+        esr_mohm: look.esr_mohm,
+        leakage_ua: look.leakage_ua,
+        ..Measured::default()
+    };
+    let (Some(capacitance_uf), Some(volts)) = (position.capacitance_uf, position.voltage_v) else { return false };
+    let is_measured = look.measured_uf.is_some() || look.esr_mohm.is_some() || look.leakage_ua.is_some();
+    let rated = Rated { capacitance_uf, volts, tolerance: None, series: Series::default(), esr_100khz_mohm: None };
+    is_measured && crate::trade::capacitor::verdict(&rated, &measured).grade == Grade::OutOfLimits
+}
+
+/// What was not looked at on this part and could hurt under power.
+pub(super) fn not_looked(file: &PartFile, proofs: &[ProofStanding], rules: &Rules, today: NaiveDate) -> Vec<Reason> {
+    let part = file.part.id;
+    let surveys: Vec<&Survey> = file.surveys_until(today).collect();
+    if surveys.is_empty() {
+        return vec![Reason::Unsurveyed { part }];
+    }
+    let months = rules.kind(file.part.kind).map_or(0, |rule| rule.look_again_months);
+    let asked = rules.questions_for(file.part.kind).iter().filter(|question| question.power > PowerEffect::Nothing);
+    asked
+        .filter(|question| !positions_answer(question, file))
+        .filter_map(|question| {
+            let question = Arc::clone(question);
+            let answered = answered(&question, &surveys, months);
+            let is_shown = || question.shown_by.as_deref().is_some_and(|proof| is_proven(proof, file, proofs));
+            match answered {
+                Ok(looked) if question.shown_by.is_none() || !is_touched_after(file, looked, rules) => None,
+                _ if is_shown() => None,
+                Ok(_) => Some(Reason::NotLooked { part, question, tried: None }),
+                Err(tried) => Some(Reason::NotLooked { part, question, tried }),
+            }
+        })
+        .collect()
+}
+
+/// Whether a test holds today, and no work has touched the part's circuits since.
+fn is_proven(test: &str, file: &PartFile, proofs: &[ProofStanding]) -> bool {
+    let standing = proofs.iter().find(|proof| proof.rule.name == test && proof.standing.is_good());
+    standing.and_then(|proof| file.proofs.iter().find(|run| Some(run.id) == proof.proof)).is_some()
+}
+
+/// Whether work that changes circuits, or the replacement of a capacitor, is not certainly before a look.
+fn is_touched_after(file: &PartFile, looked: Moment, rules: &Rules) -> bool {
+    let changes = |work: &&Work| match (rules.work(&work.rule), work.touches) {
+        (Some(rule), _) => rule.nature != Nature::Care,
+        (None, Touches::NothingElectrical) => false,
+        (None, Touches::Electrical | Touches::Unstated) => true,
+    };
+    let mut work = file.work.iter().filter(|work| work.state.has_touched()).filter(changes);
+    let looks = file.capacitors.iter().flat_map(|position| &position.looks);
+    let mut replaced = looks.filter(|look| !look.replaced_by.is_empty());
+    work.any(|work| !looked.is_surely_after(work.changed)) || replaced.any(|look| !looked.is_surely_after(look.looked))
+}
+
+/// When the latest survey answered the question, or an earlier one within the kind's interval before it: a second look
+/// at one thing does not make the rest unknown, a look years back says nothing any more.
+///
+/// # Errors
+/// When somebody last looked and could not tell, which takes an earlier answer away; `None` where nobody looked.
+fn answered(question: &Question, surveys: &[&Survey], months: u32) -> Result<Moment, Option<Moment>> {
+    let Some(latest) = surveys.last() else { return Err(None) };
+    let oldest = latest.looked.on.span().and_then(|span| span.first.checked_sub_months(chrono::Months::new(months)));
+    for (at, survey) in surveys.iter().enumerate().rev() {
+        let is_recent = || survey.looked.on.span().zip(oldest).is_some_and(|(span, oldest)| span.first >= oldest);
+        if at + 1 < surveys.len() && !is_recent() {
+            return Err(None);
+        }
+        match survey.answer(&question.name).map(|answer| &answer.given) {
+            Some(Given::Is(_) | Given::DoesNotApply) => return Ok(survey.looked),
+            Some(Given::CouldNotTell) => return Err(Some(survey.looked)),
+            Some(Given::NotLooked) | None => {}
+        }
+    }
+    Err(None)
+}
+
+/// Whether logged capacitor positions, each of them looked at, answer for the survey.
+fn positions_answer(question: &Question, file: &PartFile) -> bool {
+    question.topic == CAPACITOR_TOPIC
+        && !file.capacitors.is_empty()
+        && file.capacitors.iter().all(|position| position.state() != CapacitorState::NotLooked)
+}
