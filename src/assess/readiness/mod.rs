@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 pub use next::Next;
 
 use super::answers::PartAnswers;
-use super::fit::{self, Placed, RoleFill, Uses};
+use super::fit::{self, Models, Placed, RoleFill, Uses};
 use super::outstanding::Totals;
 use super::power::{self, Power};
 use super::proofs::{self, ProofStanding};
@@ -102,9 +102,11 @@ pub(super) fn of_machine(
         placed.iter().filter_map(|placed| placed.answers).map(|answers| &**answers).collect();
     let files: Vec<&PartFile> = parts.iter().map(|part| &*part.file).collect();
 
-    let roles = fit::roles(file, placed);
+    let mut roles = fit::roles(file, placed);
+    let build = fit::of_machine(file, placed, &roles, &mut Models::new(rules), None);
+    fit::note_unplugged(file, &mut roles, &build);
     let mut fitting = work_reasons(&parts, |hold| hold <= Hold::Fitting);
-    fitting.extend(fit::part_reasons(file, placed, &roles, uses, rules));
+    fitting.extend(fit::part_reasons(file, placed, uses, &build));
     let mut own = Vec::new();
     if placed.is_empty() {
         own.push(Reason::NothingPlaced { machine });
