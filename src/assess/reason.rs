@@ -23,6 +23,8 @@ pub enum Reason {
     RoleCrowded { machine: MachineId, role: RoleId, over: u32 },
     /// A part of another kind than the role's.
     WrongKind { machine: MachineId, role: RoleId, part: PartId },
+    /// In a role, and nobody in the machine offers what it plugs into.
+    PluggedNowhere { machine: MachineId, role: RoleId, part: PartId },
     /// Planned, not yet fitted.
     PlannedOnly { part: PartId, role: Option<RoleId> },
     /// Planned here, fitted in another machine.
@@ -138,6 +140,7 @@ impl Reason {
     pub fn part(&self) -> Option<PartId> {
         match self {
             Self::WrongKind { part, .. }
+            | Self::PluggedNowhere { part, .. }
             | Self::PlannedOnly { part, .. }
             | Self::FittedElsewhere { part, .. }
             | Self::PlannedElsewhere { part, .. }
@@ -196,6 +199,11 @@ impl Reason {
             ),
             Self::WrongKind { machine, role, .. } => text!(
                 "{part} is not of the kind that the role {role} asks for.",
+                part = named,
+                role = role_name(logbook, *machine, *role)
+            ),
+            Self::PluggedNowhere { machine, role, .. } => text!(
+                "{part} is there but plugs into nothing: the role {role} wants one that does.",
                 part = named,
                 role = role_name(logbook, *machine, *role)
             ),

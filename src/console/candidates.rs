@@ -2,12 +2,12 @@
 //!
 //! How they are ranked stands at the head of `assess::fit::candidates`. A role is named by its own name or its kind's.
 //!
-//! JSON: `{"machine": "Orla", "role": "Mainboard", "candidates": [{"part": "0034", "title": "Velmar V5", "here": true,
+//! JSON: `{"machine": "Orla", "role": "Mainboard", "candidates": [{"part": "0034", "title": "Velmar V5", "with": null, "here": true,
 //! "verdict": "fits", "because": [because as in `fit`, …], "weeks": 0, "window": "made within the window", "state":
 //! "proven", "minutes": 90, "proven": true, "originality": "original", "losses": [{"machine": "Tove", "role":
 //! "Mainboard", "fitted": true, "empties": true, "stand_ins": 1}, …]}, …]}`. `weeks` from the window are negative before
 //! it and null while not known; `minutes` are hands-on and leave out work for looks. `stand_ins` counts parts in no
-//! machine that plug in alike.
+//! machine that plug in alike. `with` is the adapter on the shelf through which it fits.
 
 use std::fmt::Write as _;
 
@@ -49,6 +49,7 @@ struct Form {
 struct CandidateForm {
     part: String,
     title: String,
+    with: Option<String>,
     here: bool,
     verdict: Verdict,
     because: Vec<BecauseForm>,
@@ -123,6 +124,7 @@ fn form(candidate: &Candidate, found: &mut Candidates, opened: &Opened) -> Candi
     CandidateForm {
         part: super::fit::tag(candidate.part, opened),
         title: file.map_or_else(String::new, |file| opened.logbook.title_of(file)),
+        with: candidate.with.map(|adapter| super::fit::tag(adapter, opened)),
         here: candidate.is_here,
         verdict: candidate.verdict,
         because: found.because(candidate).iter().map(|one| BecauseForm::of(one, opened)).collect(),
@@ -142,7 +144,8 @@ fn in_words(form: &Form) -> String {
     let mut lines = format!("{title}: {count}");
     for (at, one) in form.candidates.iter().enumerate() {
         let here = if one.here { text!(" (in this role)") } else { "" };
-        let _ = write!(lines, "\n{:>3}. {} {}{here}: {}", at + 1, one.part, one.title, one.verdict.label());
+        let with = one.with.as_ref().map(|tag| text!(" with {tag} (adapter)", tag = tag)).unwrap_or_default();
+        let _ = write!(lines, "\n{:>3}. {} {}{with}{here}: {}", at + 1, one.part, one.title, one.verdict.label());
         let mut facts = vec![one.state.label().to_owned()];
         facts.extend(one.window.clone());
         if one.minutes > 0 {

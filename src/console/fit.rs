@@ -1,14 +1,16 @@
-//! `fit LOGBOOK MACHINE [--file-system ID]`: whether a machine's parts fit, constraint by constraint, each reason with
+//! `fit LOGBOOK MACHINE [--all] [--file-system ID]`: whether a machine's parts fit, constraint by constraint, each reason with
 //! what it rests on; the setting that is chosen and all others; what is plugged into what; the load of each rail.
 //!
 //! JSON: `{"machine": "Orla", "verdict": "caveat", "constraints": [{"constraint": "clocks", "verdict": "fits",
-//! "because": [because, …]}, …], "setting": setting, "settings": [setting, …], "plugged": [{"part": "0006",
+//! "because": [because, …]}, …], "setting": setting, "best": setting, "settings": [setting, …], "plugged": [{"part": "0006",
 //! "connector": "isa-8", "into": "0001", "offer": "isa-16"}, …], "load": [{"rail": "5", "amps": 4.2}, …], "watts": 31.5,
 //! "competing": ["0035"]}`. A because is `{"verdict": "not_known", "part": "0042", "say": "…", "source": "…", "figure":
 //! "core_voltage_v"}`; `figure` is the one that is missing, else null. A verdict is fits, caveat, not_known or no; that
 //! of a constraint which nothing in the machine asks for is null. A setting is `{"bus_mhz": 66.667, "multiplier": 2,
-//! "core_mhz": 133.3, "cache_mhz": null, "pci_mhz": 33.333, "agp_mhz": null, "reach": "within"}`; `setting` is null
-//! while figures are missing. `competing` are parts that stand behind others for a role that is full: the machine is
+//! "core_mhz": 133.3, "cache_mhz": null, "pci_mhz": 33.333, "agp_mhz": null, "reach": "within", "beyond": [{"clock":
+//! "PCI", "mhz": 37.5, "specified_mhz": 33.333, "percent": 12.5, "reach": "beyond"}]}`; `setting` is what is judged: as
+//! it is noted on the board, else the best; null while figures are missing or a note cannot be read. `best` is the best
+//! whatever is noted. `competing` are parts that stand behind others for a role that is full: the machine is
 //! judged without them.
 
 use std::fmt::Write as _;
@@ -21,12 +23,12 @@ use super::opened::{Opened, Which};
 use super::{Answer, as_json};
 use crate::assess::fit::{Because, Build, Constraint, Models, Verdict, competing, draws, watts};
 use crate::record::{PartId, Word as _};
-use crate::text;
-use crate::trade::clock::{Reach, Row};
+use crate::trade::clock::{ClockVerdict, Reach, Row};
 use crate::trade::drive::{FileSystem, file_systems};
 use crate::trade::supply::Rail;
+use crate::{counted, text};
 
-/// How many settings are told in words beside the one that is chosen.
+/// How many settings are told in words beside the one that is judged, where not all are asked for.
 const MOST_SETTINGS: usize = 12;
 
 #[derive(Args)]
@@ -35,6 +37,8 @@ pub struct Fit {
     which: Which,
     #[arg(help = text!("The machine"))]
     machine: String,
+    #[arg(long, help = text!("Tell every setting that board and processor allow"))]
+    all: bool,
     #[command(flatten)]
     on: On,
 }
@@ -61,9 +65,11 @@ fn known_file_system(id: &str) -> Result<FileSystem, String> {
 #[derive(Serialize)]
 struct Form {
     machine: String,
-    verdict: Verdict,
+    /// `None` where there is nothing to judge.
+    verdict: Option<Verdict>,
     constraints: Vec<ConstraintForm>,
     setting: Option<SettingForm>,
+    best: Option<SettingForm>,
     settings: Vec<SettingForm>,
     plugged: Vec<LinkForm>,
     load: Vec<LoadForm>,
@@ -88,7 +94,7 @@ pub struct BecauseForm {
     figure: Option<&'static str>,
 }
 
-#[derive(Serialize)]
+#[derive(Clone, PartialEq, Serialize)]
 struct SettingForm {
     bus_mhz: f64,
     multiplier: f64,
@@ -96,6 +102,17 @@ struct SettingForm {
     cache_mhz: Option<f64>,
     pci_mhz: Option<f64>,
     agp_mhz: Option<f64>,
+    reach: Reach,
+    beyond: Vec<BeyondForm>,
+}
+
+/// A clock beyond what it is specified for.
+#[derive(Clone, PartialEq, Serialize)]
+struct BeyondForm {
+    clock: &'static str,
+    mhz: f64,
+    specified_mhz: f64,
+    percent: f64,
     reach: Reach,
 }
 
@@ -150,7 +167,15 @@ impl From<&Row> for SettingForm {
             pci_mhz: row.clocks.pci_mhz,
             agp_mhz: row.clocks.agp_mhz,
             reach: row.reach,
+            beyond: row.verdicts.iter().filter(|clock| clock.reach > Reach::Within).map(BeyondForm::from).collect(),
         }
+    }
+}
+
+impl From<&ClockVerdict> for BeyondForm {
+    fn from(verdict: &ClockVerdict) -> Self {
+        let ClockVerdict { clock, mhz, specified_mhz, beyond_percent, reach, .. } = *verdict;
+        Self { clock, mhz, specified_mhz, percent: beyond_percent, reach }
     }
 }
 
@@ -169,7 +194,18 @@ impl SettingForm {
                 let _ = write!(line, ", {name} {}", mhz(clock));
             }
         }
-        format!("{line}: {}", self.reach.said())
+        if self.beyond.is_empty() {
+            return format!("{line}: {}", self.reach.said());
+        }
+        let beyond = self.beyond.iter().map(|clock| {
+            text!(
+                "{clock} {reach} ({percent} % over)",
+                clock = clock.clock,
+                reach = clock.reach.said(),
+                percent = format!("{:.0}", clock.percent)
+            )
+        });
+        format!("{line}: {}", beyond.collect::<Vec<_>>().join(", "))
     }
 }
 
@@ -183,7 +219,7 @@ impl Fit {
         let (build, known) = build.zip(opened.answers.machine(machine)).ok_or_else(unanswered)?;
         let behind = competing(&known.file, &known.readiness.roles);
         let form = form(&known.file.machine.name, &build, &behind, &opened);
-        if json { as_json(&form) } else { Ok(in_words(&form)) }
+        if json { as_json(&form) } else { Ok(in_words(&form, self.all)) }
     }
 }
 
@@ -205,9 +241,10 @@ fn form(machine: &str, build: &Build, behind: &[PartId], opened: &Opened) -> For
     let drawn = draws(build.pieces());
     Form {
         machine: machine.to_owned(),
-        verdict: build.verdict(),
+        verdict: (!build.pieces().is_empty()).then(|| build.verdict()),
         constraints: Constraint::ALL.iter().map(constraint).collect(),
         setting: build.setting().map(SettingForm::from),
+        best: build.best().map(SettingForm::from),
         settings: build.settings().iter().map(SettingForm::from).collect(),
         plugged: links.collect(),
         load: drawn.iter().map(|(rail, amps)| LoadForm { rail: *rail, amps: *amps }).collect(),
@@ -216,8 +253,12 @@ fn form(machine: &str, build: &Build, behind: &[PartId], opened: &Opened) -> For
     }
 }
 
-fn in_words(form: &Form) -> String {
-    let mut lines = format!("{}: {}", form.machine, form.verdict.label());
+fn in_words(form: &Form, tells_all: bool) -> String {
+    let Some(verdict) = form.verdict else {
+        let nothing = text!("there is nothing to judge: no part is planned for it or fitted in it");
+        return format!("{}: {nothing}", form.machine);
+    };
+    let mut lines = format!("{}: {}", form.machine, verdict.label());
     for one in &form.constraints {
         let Some(verdict) = one.verdict else { continue };
         let _ = write!(lines, "\n  {}: {}", one.constraint.label(), verdict.label());
@@ -229,9 +270,7 @@ fn in_words(form: &Form) -> String {
             let _ = write!(lines, "\n        {}", alike[0].source);
         }
         if one.constraint == Constraint::Clocks {
-            for setting in form.settings.iter().skip(1).take(MOST_SETTINGS) {
-                let _ = write!(lines, "\n      {}", text!("or {setting}", setting = setting.said()));
-            }
+            write_settings(&mut lines, form, tells_all);
         }
     }
     if !form.competing.is_empty() {
@@ -239,4 +278,26 @@ fn in_words(form: &Form) -> String {
         let _ = write!(lines, "\n  {}", text!("Judged without {parts}, which stand behind others.", parts = behind));
     }
     lines
+}
+
+/// The setting that is judged, the best, and the others.
+fn write_settings(lines: &mut String, form: &Form, tells_all: bool) {
+    if form.best != form.setting {
+        let set = form.setting.as_ref().map_or_else(|| text!("not known").to_owned(), SettingForm::said);
+        let _ = write!(lines, "\n      {}", text!("as set: {setting}", setting = set));
+        if let Some(best) = &form.best {
+            let _ = write!(lines, "\n      {}", text!("best: {setting}", setting = best.said()));
+        }
+    }
+    let is_told =
+        |setting: &&SettingForm| Some(*setting) == form.setting.as_ref() || Some(*setting) == form.best.as_ref();
+    let others: Vec<&SettingForm> = form.settings.iter().filter(|setting| !is_told(setting)).collect();
+    let most = if tells_all { others.len() } else { MOST_SETTINGS.min(others.len()) };
+    for setting in &others[..most] {
+        let _ = write!(lines, "\n      {}", text!("or {setting}", setting = setting.said()));
+    }
+    if others.len() > most {
+        let more = counted!("{count} more setting", "{count} more settings", others.len() - most);
+        let _ = write!(lines, "\n      {}", text!("and {more}: --all tells them", more = more));
+    }
 }

@@ -25,6 +25,8 @@ crate::words! {
         /// Of a board or adapter that regulates in steps too fine to be listed.
         CoreVoltageLeastV = "core_voltage_least_v", "Core voltage from";
         CoreVoltageMostV = "core_voltage_most_v", "Core voltage up to";
+        /// 1 of a processor that needs one, 0 of one that runs without or brings its own.
+        CoolerNeeded = "cooler_needed", "Cooler needed (1 yes, 0 no)";
         Current3v3A = "current_3v3_a", "Draws from +3.3 V";
         Current5vA = "current_5v_a", "Draws from +5 V";
         Current12vA = "current_12v_a", "Draws from +12 V";
@@ -113,7 +115,7 @@ impl Figure {
         match self {
             Self::BusClockMhz => matches!(kind, Mainboard | Processor | Kind::Coprocessor | MemoryModule),
             Self::Multiplier => matches!(kind, Mainboard | Processor),
-            Self::CoreClockMhz | Self::CacheDivider | Self::CacheClockMostMhz => kind == Processor,
+            Self::CoreClockMhz | Self::CacheDivider | Self::CacheClockMostMhz | Self::CoolerNeeded => kind == Processor,
             Self::CoreVoltageV => {
                 matches!(kind, Mainboard | Processor | Kind::Coprocessor | ProcessorAdapter | VoltageModule)
             }
@@ -153,7 +155,8 @@ impl Figure {
             Self::MemoryKb => kind == VideoCard,
             Self::CacheKb => matches!(kind, CacheModule | Processor),
             Self::AccessNs => matches!(kind, MemoryModule | CacheModule),
-            Self::CapacityMb | Self::Cylinders | Self::Heads | Self::Sectors => kind == HardDisk,
+            Self::CapacityMb => matches!(kind, HardDisk | Kind::FlashAdapter | Kind::Media),
+            Self::Cylinders | Self::Heads | Self::Sectors => kind == HardDisk,
             Self::CapacityKb => kind == FloppyDrive,
             Self::SpeedX => kind == OpticalDrive,
             Self::HeightMm => kind == Cooler,

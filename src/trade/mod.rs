@@ -7,6 +7,7 @@ pub mod colour;
 pub mod corrosion;
 pub mod date_code;
 pub mod drive;
+pub mod setting;
 pub mod source;
 pub mod span;
 pub mod supply;

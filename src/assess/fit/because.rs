@@ -8,6 +8,7 @@ use crate::rules::connectors::Family;
 use crate::trade::Source;
 use crate::trade::clock::{ClockVerdict, Reach};
 use crate::trade::drive::Outcome;
+use crate::trade::setting::Setting;
 use crate::trade::supply::LoadFault;
 
 crate::words! {
@@ -29,8 +30,58 @@ crate::words! {
         Memory = "memory", "Memory";
         Drives = "drives", "Disks";
         Power = "power", "Power";
+        Cooling = "cooling", "Cooling";
         Space = "space", "Space";
         Dates = "dates", "Dates";
+    }
+}
+
+impl Constraint {
+    /// The constraint that a figure is asked for by.
+    pub fn of_figure(figure: Figure) -> Self {
+        use Figure as F;
+        match figure {
+            F::CoreVoltageV | F::CoreVoltageLeastV | F::CoreVoltageMostV => Self::Voltage,
+            F::BusClockMhz
+            | F::BusClockMostMhz
+            | F::Multiplier
+            | F::PciDivider
+            | F::AgpDivider
+            | F::CoreClockMhz
+            | F::CacheDivider
+            | F::CacheClockMostMhz => Self::Clocks,
+            F::BusWidthBits
+            | F::MemoryMostMb
+            | F::MemorySocketMostMb
+            | F::MemoryCachedMb
+            | F::AccessAskedNs
+            | F::MemoryMb
+            | F::MemoryKb
+            | F::CacheKb
+            | F::AccessNs => Self::Memory,
+            F::DiskMostMb | F::CapacityMb | F::CapacityKb | F::Cylinders | F::Heads | F::Sectors | F::SpeedX => {
+                Self::Drives
+            }
+            F::Current3v3A
+            | F::Current5vA
+            | F::Current12vA
+            | F::CurrentMinus5vA
+            | F::CurrentMinus12vA
+            | F::CurrentStandbyA
+            | F::PowerW
+            | F::Combined3v3And5vW
+            | F::Rating3v3A
+            | F::Rating5vA
+            | F::Rating12vA
+            | F::RatingMinus5vA
+            | F::RatingMinus12vA
+            | F::RatingStandbyA
+            | F::Least3v3A
+            | F::Least5vA
+            | F::Least12vA => Self::Power,
+            F::CoolerNeeded => Self::Cooling,
+            F::LengthMm | F::HeightMm | F::CardRoomMm | F::CoolerRoomMm => Self::Space,
+        }
     }
 }
 
@@ -57,10 +108,18 @@ pub enum Because {
     ByEye { part: PartId, finding: FindingId },
     /// A figure is missing, so that a constraint cannot be judged.
     FigureMissing { constraint: Constraint, part: PartId, figure: Figure },
-    /// The core voltage that a part asks, and what its board or adapter gives nearest.
-    Voltage { part: PartId, host: PartId, asks_v: f64, gives_v: f64 },
-    /// The setting that is chosen.
-    Runs { part: PartId, bus_mhz: f64, multiplier: f64, core_mhz: f64 },
+    /// A figure that cannot be, negative or no number: it counts as not told.
+    FigureNonsense { part: PartId, figure: Figure, value: f64 },
+    /// A setting was noted, and cannot be read as a number.
+    SettingUnreadable { part: PartId, setting: Setting, said: Arc<str> },
+    /// The core voltage that a part asks, and what its board or adapter is set to, or else gives nearest.
+    Voltage { part: PartId, host: PartId, asks_v: f64, gives_v: f64, set: SetVoltage },
+    /// The setting that the machine is judged at: as it is noted, or else the best.
+    Runs { part: PartId, bus_mhz: f64, multiplier: f64, core_mhz: f64, is_noted: bool },
+    /// The best setting, where another is noted.
+    CouldRun { part: PartId, bus_mhz: f64, multiplier: f64, core_mhz: f64 },
+    /// The multiplier that is noted is none that the processor obeys.
+    NotObeyed { part: PartId, board: PartId, multiplier: f64 },
     /// No setting of the board is one that the processor obeys.
     NoSetting { part: PartId, board: PartId },
     /// Slower than the processor is sold for.
@@ -89,6 +148,11 @@ pub enum Because {
     LoadCarried { part: PartId, watts: f64 },
     /// The supply does not.
     Load { part: PartId, fault: LoadFault },
+    /// A cooler sits on the processor.
+    Cooled { part: PartId, cooler: PartId },
+    /// Nothing cools the processor. `is_needed` where its design or socket asks for a cooler, else nobody told;
+    /// `may_come` while it is only tried.
+    NoCooler { part: PartId, is_needed: bool, may_come: bool },
     /// Everything that has this size has room.
     RoomEnough { case: PartId, size: Figure },
     /// A card longer, or a cooler higher, than the case has room for.
@@ -97,6 +161,15 @@ pub enum Because {
     InWindow { parts: usize },
     /// How a part stands to the machine's window.
     Dates { part: PartId, true_to: TrueTo, is_modern: bool },
+}
+
+/// Where a core voltage comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SetVoltage {
+    /// The nearest that can be given: nothing is noted.
+    Nearest,
+    /// As it is noted; `best_v` is the nearest that could be set, where that is known.
+    Noted { best_v: Option<f64> },
 }
 
 /// Off by no more than this share of what is asked, a core voltage is what is asked: regulators and prints round.
@@ -109,14 +182,21 @@ impl Because {
         match self {
             Self::AllPlugged { .. }
             | Self::Runs { .. }
+            | Self::CouldRun { .. }
             | Self::MemoryTaken { .. }
             | Self::DiskOnController { .. }
             | Self::LoadCarried { .. }
+            | Self::Cooled { .. }
             | Self::RoomEnough { .. }
             | Self::InWindow { .. } => Verdict::Fits,
-            Self::ConnectorsUnknown { .. } | Self::FigureMissing { .. } | Self::NeedUnmet { is_certain: false, .. } => {
-                Verdict::NotKnown
-            }
+            Self::ConnectorsUnknown { .. }
+            | Self::FigureMissing { .. }
+            | Self::FigureNonsense { .. }
+            | Self::SettingUnreadable { .. }
+            | Self::NotObeyed { .. }
+            | Self::NoCooler { is_needed: false, .. }
+            | Self::NoCooler { may_come: true, .. }
+            | Self::NeedUnmet { is_certain: false, .. } => Verdict::NotKnown,
             Self::Voltage { asks_v, gives_v, .. } => match (gives_v / asks_v - 1.0).abs() {
                 off if off <= VOLTAGE_EXACT => Verdict::Fits,
                 off if off <= VOLTAGE_NEAR => Verdict::Caveat,
@@ -149,6 +229,7 @@ impl Because {
             | Self::BankShort { .. }
             | Self::ModuleTooLarge { .. }
             | Self::Load { .. }
+            | Self::NoCooler { .. }
             | Self::NoRoom { .. } => Verdict::No,
         }
     }
@@ -161,10 +242,15 @@ impl Because {
             | Self::AdapterRing { .. }
             | Self::ByEye { .. } => Constraint::Connectors,
             Self::FigureMissing { constraint, .. } => *constraint,
-            Self::Voltage { .. } => Constraint::Voltage,
-            Self::Runs { .. } | Self::NoSetting { .. } | Self::RunsSlower { .. } | Self::ClockBeyond { .. } => {
-                Constraint::Clocks
-            }
+            Self::FigureNonsense { figure, .. } => Constraint::of_figure(*figure),
+            Self::Voltage { .. } | Self::SettingUnreadable { setting: Setting::CoreVoltage, .. } => Constraint::Voltage,
+            Self::Runs { .. }
+            | Self::CouldRun { .. }
+            | Self::NotObeyed { .. }
+            | Self::SettingUnreadable { .. }
+            | Self::NoSetting { .. }
+            | Self::RunsSlower { .. }
+            | Self::ClockBeyond { .. } => Constraint::Clocks,
             Self::MemoryTaken { .. }
             | Self::BankShort { .. }
             | Self::BankMixed { .. }
@@ -174,6 +260,7 @@ impl Because {
             | Self::ModuleSlow { .. } => Constraint::Memory,
             Self::Disk { .. } | Self::DiskOnController { .. } => Constraint::Drives,
             Self::LoadCarried { .. } | Self::Load { .. } => Constraint::Power,
+            Self::Cooled { .. } | Self::NoCooler { .. } => Constraint::Cooling,
             Self::RoomEnough { .. } | Self::NoRoom { .. } => Constraint::Space,
             Self::InWindow { .. } | Self::Dates { .. } => Constraint::Dates,
         }
@@ -188,8 +275,14 @@ impl Because {
             | Self::AdapterRing { part, .. }
             | Self::ByEye { part, .. }
             | Self::FigureMissing { part, .. }
+            | Self::FigureNonsense { part, .. }
+            | Self::SettingUnreadable { part, .. }
             | Self::Voltage { part, .. }
             | Self::Runs { part, .. }
+            | Self::CouldRun { part, .. }
+            | Self::NotObeyed { part, .. }
+            | Self::Cooled { part, .. }
+            | Self::NoCooler { part, .. }
             | Self::NoSetting { part, .. }
             | Self::RunsSlower { part, .. }
             | Self::ClockBeyond { part, .. }
@@ -217,6 +310,8 @@ impl Because {
             Self::Voltage { host: other, .. }
             | Self::DiskOnController { host: other, .. }
             | Self::NoSetting { board: other, .. }
+            | Self::NotObeyed { board: other, .. }
+            | Self::Cooled { cooler: other, .. }
             | Self::NoRoom { case: other, .. } => std::slice::from_ref(other),
             _ => &[],
         };
@@ -226,7 +321,23 @@ impl Because {
     /// The figure that is missing, and of which part.
     pub fn missing(&self) -> Option<(PartId, Figure)> {
         match self {
-            Self::FigureMissing { part, figure, .. } => Some((*part, *figure)),
+            Self::FigureMissing { part, figure, .. } | Self::FigureNonsense { part, figure, .. } => {
+                Some((*part, *figure))
+            }
+            Self::NoCooler { part, is_needed: false, .. } => Some((*part, Figure::CoolerNeeded)),
+            _ => None,
+        }
+    }
+
+    /// The board or adapter that is to be set another way, where that would mend it.
+    pub fn to_set(&self) -> Option<PartId> {
+        match self {
+            Self::SettingUnreadable { part, .. } => Some(*part),
+            Self::NotObeyed { board, .. } => Some(*board),
+            Self::Voltage { host, asks_v, set: SetVoltage::Noted { best_v: Some(best_v) }, .. } => {
+                let could_be = (best_v / asks_v - 1.0).abs() <= VOLTAGE_EXACT;
+                (could_be && self.verdict() > Verdict::Fits).then_some(*host)
+            }
             _ => None,
         }
     }
@@ -241,6 +352,9 @@ impl Because {
             Source::published("altsci.com and brainbell.com, memory banks: bus width by module width");
         const CLOCKS: Source =
             Source::practice("core = bus × multiplier; the safest setting is chosen, then the fastest");
+        const COOLING: Source = Source::practice(
+            "a processor without the cooler that it needs is destroyed in seconds; up to a 486 of 33 MHz none had one",
+        );
         const DATES: Source = Source::practice("date codes and the design's years against the machine's window");
         match self {
             Self::ClockBeyond { clock, .. } => clock.source.clone(),
@@ -251,7 +365,13 @@ impl Because {
             | Self::AdapterRing { .. } => MATCHED,
             Self::ByEye { .. } => Source::practice("usable while the pins stand straight"),
             Self::Voltage { .. } => VOLTAGE,
-            Self::Runs { .. } | Self::NoSetting { .. } | Self::RunsSlower { .. } => CLOCKS,
+            Self::Runs { .. }
+            | Self::CouldRun { .. }
+            | Self::NotObeyed { .. }
+            | Self::NoSetting { .. }
+            | Self::RunsSlower { .. } => CLOCKS,
+            Self::SettingUnreadable { .. } => Source::practice("settings as they were found on the board"),
+            Self::Cooled { .. } | Self::NoCooler { .. } => COOLING,
             Self::BankShort { .. } | Self::BankMixed { .. } => BANKS,
             Self::DiskOnController { .. } => Source::practice("a controller with its own firmware sets its own limit"),
             Self::LoadCarried { .. } | Self::Load { .. } => {

@@ -3,7 +3,7 @@
 use super::because::{Because, Constraint, Verdict};
 use super::connectors::{self, Plugged};
 use super::model::Piece;
-use super::{clocks, dates, drives, memory, power, space, voltage};
+use super::{clocks, cooling, dates, drives, memory, power, space, voltage};
 use crate::record::{Kind, PartId, Word};
 use crate::rules::{Connectors, Rules};
 use crate::trade::Span;
@@ -18,6 +18,8 @@ pub struct Asked {
     pub file_system: Option<FileSystem>,
     /// Kinds still to come, each as often as it is wanted: what they could offer is not known to be missing.
     pub to_come: Vec<Kind>,
+    /// Only tried, not as it stands: settings can be changed, and a cooler may still come.
+    pub is_trial: bool,
 }
 
 /// How many reasons there are of each verdict: the fewest *does not fit* are best, then the fewest *not known*, then
@@ -62,6 +64,8 @@ pub struct Build<'r> {
     pieces: Vec<Piece>,
     plugged: Plugged,
     setting: Option<Row>,
+    /// The best setting, where another may be noted.
+    best: Option<Row>,
     because: [Vec<Because>; CONSTRAINTS],
 }
 
@@ -71,7 +75,7 @@ impl<'r> Build<'r> {
     pub fn new(rules: &'r Rules, pieces: Vec<Piece>, asked: Asked) -> Self {
         let plugged = Plugged::default();
         let because = [const { Vec::new() }; CONSTRAINTS];
-        let mut build = Self { table: &rules.connectors, asked, pieces, plugged, setting: None, because };
+        let mut build = Self { table: &rules.connectors, asked, pieces, plugged, setting: None, best: None, because };
         build.judge(|_| true);
         build
     }
@@ -102,10 +106,11 @@ impl<'r> Build<'r> {
         let named = |constraint: Constraint| self.because[constraint as usize].iter().any(|one| one.names(old.part()));
         let replug = !is_alike || named(Constraint::Connectors);
         let (before, after) = (touched_by(old.kind()), touched_by(new.kind()));
+        let is_odd = !old.model.nonsense.is_empty() || !new.model.nonsense.is_empty();
         let stale = Constraint::ALL.iter().copied().map(|constraint| match constraint {
             // Summed over all parts, and quickly.
             Constraint::Power | Constraint::Dates => true,
-            _ => before.contains(&constraint) || after.contains(&constraint) || named(constraint),
+            _ => is_odd || before.contains(&constraint) || after.contains(&constraint) || named(constraint),
         });
         let stale: Vec<bool> = stale.collect();
         if replug {
@@ -116,7 +121,9 @@ impl<'r> Build<'r> {
         self.judge(|constraint| match constraint {
             Constraint::Connectors => false,
             Constraint::Clocks => stale[constraint as usize] || rehung,
-            Constraint::Voltage | Constraint::Drives => stale[constraint as usize] || replug,
+            Constraint::Voltage | Constraint::Drives | Constraint::Memory | Constraint::Cooling => {
+                stale[constraint as usize] || replug
+            }
             _ => stale[constraint as usize],
         });
         old
@@ -143,7 +150,7 @@ impl<'r> Build<'r> {
     }
 
     fn judge(&mut self, is_stale: impl Fn(Constraint) -> bool) {
-        let Self { table, asked, pieces, plugged, setting, because } = self;
+        let Self { table, asked, pieces, plugged, setting, best, because } = self;
         for constraint in Constraint::ALL.iter().copied().filter(|constraint| is_stale(*constraint)) {
             because[constraint as usize] = match constraint {
                 Constraint::Connectors => {
@@ -151,18 +158,29 @@ impl<'r> Build<'r> {
                     *plugged = judged.0;
                     judged.1
                 }
-                Constraint::Voltage => voltage::judge(pieces, plugged),
+                Constraint::Voltage => voltage::judge(pieces, plugged, asked),
                 Constraint::Clocks => {
-                    let judged = clocks::judge(pieces, plugged);
-                    *setting = judged.0;
-                    judged.1
+                    let judged = clocks::judge(pieces, plugged, asked);
+                    (*setting, *best) = (judged.set, judged.best);
+                    judged.because
                 }
-                Constraint::Memory => memory::judge(pieces),
+                Constraint::Memory => memory::judge(pieces, plugged),
                 Constraint::Drives => drives::judge(pieces, plugged, asked.file_system.as_ref()),
                 Constraint::Power => power::judge(pieces),
+                Constraint::Cooling => cooling::judge(pieces, plugged, asked),
                 Constraint::Space => space::judge(pieces),
                 Constraint::Dates => dates::judge(pieces, asked.window),
             };
+            for piece in pieces.iter().filter(|piece| !piece.model.nonsense.is_empty()) {
+                let own =
+                    piece.model.nonsense.iter().filter(|(figure, _)| Constraint::of_figure(*figure) == constraint);
+                let told = own.map(|(figure, value)| Because::FigureNonsense {
+                    part: piece.part(),
+                    figure: *figure,
+                    value: *value,
+                });
+                because[constraint as usize].extend(told);
+            }
         }
     }
 
@@ -184,12 +202,30 @@ impl<'r> Build<'r> {
 
     /// The worst of all.
     pub fn verdict(&self) -> Verdict {
-        self.because().map(Because::verdict).max().unwrap_or(Verdict::Fits)
+        let nothing = if self.pieces.is_empty() { Verdict::NotKnown } else { Verdict::Fits };
+        self.because().map(Because::verdict).max().unwrap_or(nothing)
     }
 
-    /// The setting that is chosen; `None` where board or processor is missing, or says too little.
+    /// The setting that is judged: as it is noted, else the best; `None` where board or processor is missing, says too
+    /// little, or a note cannot be read.
     pub fn setting(&self) -> Option<&Row> {
         self.setting.as_ref()
+    }
+
+    /// The best setting, whatever is noted.
+    pub fn best(&self) -> Option<&Row> {
+        self.best.as_ref().or(self.setting.as_ref())
+    }
+
+    /// Judges it as it could be set, not as it is noted.
+    pub fn set_free(&mut self) {
+        self.asked.is_trial = true;
+        self.judge(|constraint| matches!(constraint, Constraint::Voltage | Constraint::Clocks | Constraint::Cooling));
+    }
+
+    /// Memory that counts: whole banks of modules that fit, as far as their sizes are told.
+    pub fn memory_mb(&self) -> f64 {
+        memory::usable_mb(&self.pieces, &self.plugged)
     }
 
     /// All settings that board and processor allow, the safest first.
@@ -205,15 +241,18 @@ impl<'r> Build<'r> {
 
 /// The constraints that a part of a kind has a say in, beside those in which every part has.
 fn touched_by(kind: Kind) -> &'static [Constraint] {
-    use Constraint::{Clocks, Drives, Memory, Space, Voltage};
+    use Constraint::{Clocks, Cooling, Drives, Memory, Space, Voltage};
     match kind {
-        Kind::Mainboard => &[Voltage, Clocks, Memory, Drives],
-        Kind::Processor => &[Voltage, Clocks, Memory],
+        Kind::Mainboard => &[Voltage, Clocks, Memory, Drives, Cooling],
+        Kind::Processor => &[Voltage, Clocks, Memory, Cooling],
         Kind::Coprocessor => &[Voltage, Clocks],
-        Kind::ProcessorAdapter | Kind::VoltageModule => &[Voltage],
+        Kind::ProcessorAdapter => &[Voltage, Clocks, Cooling],
+        Kind::VoltageModule => &[Voltage],
         Kind::MemoryModule => &[Clocks, Memory],
-        Kind::HardDisk | Kind::FlashAdapter | Kind::Cable => &[Drives],
-        Kind::Case | Kind::Cooler => &[Space],
+        Kind::HardDisk | Kind::FlashAdapter | Kind::Media | Kind::Cable => &[Drives],
+        Kind::Case => &[Space],
+        Kind::Cooler => &[Cooling, Space],
+        Kind::Retention => &[Cooling],
         kind if kind.is_card() => &[Drives, Space],
         _ => &[],
     }

@@ -1,8 +1,9 @@
 //! Candidates for a role: every part that could fill it, ranked, with what another machine would lose.
 //!
-//! Ranked by fit, then weeks from the window, condition, hours of work left, proven or not, originality, and whether
+//! Ranked by fit, then whether work must be done before it is fitted, weeks from the window, condition, hours of work left, proven or not, originality, and whether
 //! another machine would miss it. A reason is a candidate's own where it names it, or is not there while its place is
-//! empty; what else is wrong with the machine counts against nobody.
+//! empty; what else is wrong with the machine counts against nobody. The board is taken as it could be set. A processor
+//! that only fits through an adapter which lies free is told with it.
 
 use std::collections::HashMap;
 
@@ -11,9 +12,10 @@ use super::build::{Build, Tally};
 use super::model::{Models, Piece};
 use super::roles::{competing, uses};
 use crate::assess::making::{self, TrueTo};
-use crate::assess::{Answers, PartState};
-use crate::record::{DesignId, Hold, MachineFile, MachineId, Originality, PartId, Role, RoleId};
+use crate::assess::{Answers, PartAnswers, PartState};
+use crate::record::{DesignId, Hold, Kind, MachineFile, MachineId, Originality, PartId, Role, RoleId};
 use crate::rules::Rules;
+use crate::rules::connectors::Family;
 use crate::trade::Span;
 use crate::trade::drive::FileSystem;
 
@@ -48,6 +50,10 @@ pub struct Candidate {
     /// Fitted in or planned for this very role.
     pub is_here: bool,
     pub losses: Vec<Loss>,
+    /// The adapter on the shelf that it needs to fit.
+    pub with: Option<PartId>,
+    /// Work on it must be done before it is fitted.
+    pub holds_fitting: bool,
     piece: Piece,
 }
 
@@ -67,7 +73,7 @@ impl Candidate {
         let fit = (self.verdict, self.tally);
         let kept = (!self.is_proven, originality(self.originality));
         let missed = self.losses.iter().filter(|loss| loss.empties).count();
-        (fit, weeks, condition(self.state), self.minutes, kept, missed, self.part)
+        (fit, self.holds_fitting, weeks, condition(self.state), self.minutes, kept, missed, self.part)
     }
 }
 
@@ -99,10 +105,12 @@ fn originality(originality: Originality) -> u8 {
 pub struct Candidates<'r> {
     pub ranked: Vec<Candidate>,
     trial: Trial<'r>,
+    /// Adapters for processors that lie free, one of each design.
+    adapters: Vec<Piece>,
 }
 
 impl<'r> Candidates<'r> {
-    /// All parts of the role's kind that are not gone; `None` where there is no such machine or role.
+    /// All parts of the role's kinds that are not gone; `None` where there is no such machine or role.
     pub fn of(
         answers: &Answers,
         rules: &'r Rules,
@@ -113,23 +121,24 @@ impl<'r> Candidates<'r> {
         let file = &answers.machine(machine)?.file;
         let role = file.roles.iter().find(|known| known.id == role)?;
         let mut models = Models::new(rules);
-        let build = answers.build(machine, &mut models, file_system)?;
+        let mut build = answers.build(machine, &mut models, file_system)?;
+        build.set_free();
         let mut trial = Trial::of(answers, file, role, build);
         let window = making::window(&file.machine);
-        let parts = answers.parts.iter().filter(|part| part.file.part.kind == role.kind);
+        let parts = answers.parts.iter().filter(|part| role.takes(part.file.part.kind));
         let parts = parts.filter(|part| part.state != PartState::Gone);
-        let mut by_design: HashMap<Option<DesignId>, Tally> = HashMap::new();
+        let adapters = free_adapters(answers, role, &mut models);
+        let mut by_design: HashMap<Option<DesignId>, (Tally, Option<PartId>)> = HashMap::new();
         let mut ranked: Vec<Candidate> = parts
             .map(|part| {
                 let piece = models.piece(part, false);
-                let tally = if trial.is_in(part.part) {
-                    Tally::of(trial.own(&piece).iter().filter(|one| is_of_design(one)))
+                let (tally, with) = if trial.is_in(part.part) {
+                    (of_design(&trial.own(&piece)), None)
                 } else {
-                    *by_design
-                        .entry(piece.model.design)
-                        .or_insert_with(|| Tally::of(trial.own(&piece).iter().filter(|one| is_of_design(one))))
+                    let design = piece.model.design;
+                    *by_design.entry(design).or_insert_with(|| trial.tried(&piece, &adapters))
                 };
-                candidate(piece, tally, window)
+                Candidate { with, ..candidate(piece, tally, window) }
             })
             .collect();
         let here: Vec<PartId> = answers
@@ -141,13 +150,17 @@ impl<'r> Candidates<'r> {
         }
         add_losses(&mut ranked, answers, machine);
         ranked.sort_by_cached_key(Candidate::rank);
-        Some(Self { ranked, trial })
+        Some(Self { ranked, trial, adapters })
     }
 
     /// A candidate's own reasons, worst first; of what is well, what is told of it or of the clocks and memory it
     /// leads to.
     pub fn because(&mut self, candidate: &Candidate) -> Vec<Because> {
-        let mut own = self.trial.own(&candidate.piece);
+        let with = self.adapters.iter().find(|adapter| Some(adapter.part()) == candidate.with);
+        let mut own = match with {
+            Some(adapter) => self.trial.own_with(&candidate.piece, adapter),
+            None => self.trial.own(&candidate.piece),
+        };
         own.retain(|one| {
             let follows = matches!(one, Because::Runs { .. } | Because::MemoryTaken { .. });
             one.verdict() != Verdict::Fits || follows || one.names(candidate.part)
@@ -155,6 +168,34 @@ impl<'r> Candidates<'r> {
         own.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
         own
     }
+}
+
+fn of_design(own: &[Because]) -> Tally {
+    Tally::of(own.iter().filter(|one| is_of_design(one)))
+}
+
+/// Adapters for a processor's role that are at hand and in no machine, one of each design.
+fn free_adapters(answers: &Answers, role: &Role, models: &mut Models) -> Vec<Piece> {
+    let mut adapters: Vec<Piece> = Vec::new();
+    if !role.kinds().any(|kind| matches!(kind, Kind::Processor | Kind::Coprocessor)) {
+        return adapters;
+    }
+    let uses = uses(answers.machines.iter().map(|machine| &*machine.file));
+    let is_free = |part: &&std::sync::Arc<PartAnswers>| {
+        let file = &part.file;
+        file.part.kind == Kind::ProcessorAdapter
+            && file.custody_now().is_at_hand()
+            && !file.part.is_quarantined()
+            && file.part.inside.is_none()
+            && !uses.contains_key(&part.part)
+    };
+    for part in answers.parts.iter().filter(is_free) {
+        let piece = models.piece(part, false);
+        if adapters.iter().all(|known| known.model.design != piece.model.design) {
+            adapters.push(piece);
+        }
+    }
+    adapters
 }
 
 /// What is alike for all parts of a design.
@@ -189,6 +230,8 @@ fn candidate(piece: Piece, of_design: Tally, window: Option<Span>) -> Candidate 
         originality,
         is_here: false,
         losses: Vec::new(),
+        with: None,
+        holds_fitting: part.tasks.iter().any(|task| task.hold <= Hold::Fitting),
         piece,
     }
 }
@@ -277,13 +320,61 @@ impl<'r> Trial<'r> {
     fn own(&mut self, piece: &Piece) -> Vec<Because> {
         let part = piece.part();
         if let Some((_, without)) = self.inside.iter().find(|(known, _)| *known == part) {
-            return self.as_is.iter().filter(|one| is_own(one, piece, without)).cloned().collect();
+            return self.as_is.iter().filter(|one| is_own(one, part, without)).cloned().collect();
         }
         self.put(piece);
-        self.build.because().filter(|one| is_own(one, piece, &self.without)).cloned().collect()
+        self.build.because().filter(|one| is_own(one, part, &self.without)).cloned().collect()
+    }
+
+    /// The same, with an adapter beside it.
+    fn own_with(&mut self, piece: &Piece, adapter: &Piece) -> Vec<Because> {
+        self.put(piece);
+        let mut both = self.build.clone();
+        both.add(adapter.clone());
+        let own =
+            |one: &&Because| is_own(one, piece.part(), &self.without) || is_own(one, adapter.part(), &self.without);
+        both.because().filter(own).cloned().collect()
+    }
+
+    /// What speaks against a candidate by its design, alone or with the adapter that makes it fit.
+    fn tried(&mut self, piece: &Piece, adapters: &[Piece]) -> (Tally, Option<PartId>) {
+        let own = self.own(piece);
+        let alone = of_design(&own);
+        let hangs_in_air = own.iter().any(|one| match one {
+            Because::NeedUnmet { part, family, .. } => *part == piece.part() && *family == Some(Family::Processor),
+            _ => false,
+        });
+        let mut best = (alone, None);
+        for adapter in adapters.iter().filter(|_| hangs_in_air) {
+            let with = of_design(&self.own_with(piece, adapter));
+            if with < best.0 {
+                best = (with, Some(adapter.part()));
+            }
+        }
+        best
     }
 }
 
-fn is_own(because: &Because, piece: &Piece, without: &[Because]) -> bool {
-    because.names(piece.part()) || !without.contains(because)
+/// Whether a reason is about a part, or is not there, nor its like, without it.
+fn is_own(because: &Because, part: PartId, without: &[Because]) -> bool {
+    because.part() == Some(part) || !without.iter().any(|known| is_like(because, known))
+}
+
+/// Whether a reason says of the machine what another says already: of the same connector, rail or sum, by whomever it
+/// is held and however far it goes.
+fn is_like(because: &Because, known: &Because) -> bool {
+    match (because, known) {
+        (
+            Because::NeedUnmet { part, connector, missing, is_certain, .. },
+            Because::NeedUnmet { part: of, connector: same, missing: before, is_certain: was_certain, .. },
+        ) => part == of && connector == same && missing <= before && is_certain <= was_certain,
+        (Because::Load { fault, .. }, Because::Load { fault: before, .. }) => fault.is_like(before),
+        (Because::TooMuchMemory { .. }, Because::TooMuchMemory { .. })
+        | (Because::NotAllCached { .. }, Because::NotAllCached { .. }) => true,
+        (Because::BankMixed { connector, .. }, Because::BankMixed { connector: same, .. }) => connector == same,
+        (Because::BankShort { connector, short, .. }, Because::BankShort { connector: same, short: before, .. }) => {
+            connector == same && short <= before
+        }
+        (one, known) => one == known,
+    }
 }

@@ -68,7 +68,7 @@ pub(in crate::assess) fn may_offer(kind: Kind, family: Option<Family>) -> bool {
         Some(Family::Memory) => kind == Mainboard,
         Some(Family::Outline) => kind == Case,
         Some(Family::Mounting) => matches!(kind, Case | Mainboard | Retention),
-        Some(Family::BoardPower) => kind == PowerSupply,
+        Some(Family::BoardPower) => matches!(kind, PowerSupply | Cable),
         Some(Family::DrivePower) => matches!(kind, PowerSupply | Mainboard | Cable),
         Some(Family::Disk) => {
             matches!(kind, Mainboard | ControllerCard | MultiIoCard | SoundCard | FlashAdapter | Cable)
@@ -77,6 +77,12 @@ pub(in crate::assess) fn may_offer(kind: Kind, family: Option<Family>) -> bool {
         Some(Family::Video) => matches!(kind, Mainboard | VideoCard),
         Some(Family::Input | Family::Port) => kind == Mainboard || kind.is_card(),
     }
+}
+
+/// Whether a part of a kind may offer a connector: of sound cards only the header for a daughterboard.
+fn may_offer_it(kind: Kind, connector: &str, family: Option<Family>) -> bool {
+    let is_slot = family == Some(Family::Expansion) && !connector.starts_with("wavetable");
+    may_offer(kind, family) && !(is_slot && kind == Kind::SoundCard)
 }
 
 /// Plugs the pieces together, and says what stays unmet or unknown.
@@ -95,7 +101,9 @@ pub(super) fn judge(pieces: &[Piece], table: &Connectors, to_come: &[Kind]) -> (
         plugged.offer_rows.extend(0..model.offers.len() as u16);
         because.extend(piece.by_eye.iter().map(|finding| Because::ByEye { part: piece.part(), finding: *finding }));
     }
-    let all_known = !because.iter().any(|one| matches!(one, Because::ConnectorsUnknown { .. }));
+    // Parts of which nobody told what they offer: they leave not known what their kind could give, and nothing else.
+    let untold = |piece: &&Piece| piece.model.needs.is_empty() && piece.model.offers.is_empty();
+    let untold: Vec<Kind> = pieces.iter().filter(untold).map(Piece::kind).collect();
     let adapters = Adapters::of(pieces);
     let takes =
         |offer: &Item, need: &Item| offer.connector == need.connector || table.takes(offer.connector, need.connector);
@@ -124,7 +132,7 @@ pub(super) fn judge(pieces: &[Piece], table: &Connectors, to_come: &[Kind]) -> (
                 held_by.push(holder_part);
             }
         }
-        let is_certain = all_known && !to_come.iter().any(|kind| may_offer(*kind, family));
+        let is_certain = !untold.iter().chain(to_come).any(|kind| may_offer_it(*kind, &connector, family));
         because.push(Because::NeedUnmet { part, connector, family, missing, is_certain, held_by: held_by.into() });
     }
     let all = plugged.seating.seats.len();

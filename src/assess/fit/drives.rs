@@ -1,4 +1,4 @@
-//! Disks: what the firmware that reaches a disk, and the file system, make of its capacity.
+//! Disks, and flash cards in their adapters: what the firmware that reaches a disk, and the file system, make of its capacity.
 
 use super::because::{Because, Constraint};
 use super::connectors::Plugged;
@@ -11,7 +11,8 @@ use crate::trade::drive::{FileSystem, Firmware, Geometry, judge as judge_drive};
 const GEOMETRY_NEAR: f64 = 0.05;
 
 pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, file_system: Option<&FileSystem>) -> Vec<Because> {
-    let disks = pieces.iter().enumerate().filter(|(_, piece)| piece.kind() == Kind::HardDisk);
+    let is_disk = |piece: &Piece| matches!(piece.kind(), Kind::HardDisk | Kind::FlashAdapter);
+    let disks = pieces.iter().enumerate().filter(|(_, piece)| is_disk(piece));
     disks.filter_map(|(at, disk)| one(at, disk, pieces, plugged, file_system)).collect()
 }
 
@@ -32,7 +33,7 @@ fn one(
     if own_firmware && firmware.is_none() && file_system.is_none() {
         return Some(Because::DiskOnController { part, host: host.part() });
     }
-    let told = disk.figure(Figure::CapacityMb).map(|mb| (mb * 1e6) as u64).filter(|bytes| *bytes > 0);
+    let told = capacity_mb(disk, pieces).map(|mb| (mb * 1e6) as u64).filter(|bytes| *bytes > 0);
     // Large drives print the geometry that drives of any size report: it counts where it makes the capacity.
     let makes = |geometry: &Geometry| {
         told.is_none_or(|told| (geometry.bytes() as f64 / told as f64 - 1.0).abs() <= GEOMETRY_NEAR)
@@ -45,6 +46,14 @@ fn one(
         return missing(board.map_or(host.part(), Piece::part), Figure::DiskMostMb);
     };
     Some(seen(part, bytes, geometry, firmware, file_system))
+}
+
+/// As it is told; of a flash-card adapter its own, or that of the card inside it.
+fn capacity_mb(disk: &Piece, pieces: &[Piece]) -> Option<f64> {
+    let card =
+        |piece: &&Piece| disk.kind() == Kind::FlashAdapter && piece.answers.file.part.inside == Some(disk.part());
+    let of_card = || pieces.iter().filter(card).find_map(|card| card.figure(Figure::CapacityMb));
+    disk.figure(Figure::CapacityMb).or_else(of_card)
 }
 
 /// The board or controller that a disk hangs on, through cables and adapters.

@@ -1,6 +1,6 @@
 //! Which needs find an offer: a largest matching, since counting is not enough where one offer takes several kinds.
 
-/// Beyond this many of one connector none is told apart any more: no machine comes near it.
+/// Beyond this many of one need none is moved for another any more: no machine comes near it. They take what is free.
 const MOST: u32 = 64;
 
 /// Something offered or needed a number of times by one of several parts.
@@ -39,7 +39,7 @@ pub fn seat(needs: &[Item], offers: &[Item], takes: impl Fn(&Item, &Item) -> boo
     let mut search = Search {
         choices: Vec::with_capacity(needs.len() * 2),
         ranges: Vec::with_capacity(needs.len()),
-        free: offers.iter().map(|offer| offer.count.min(MOST)).collect(),
+        free: offers.iter().map(|offer| offer.count).collect(),
         seats: Vec::with_capacity(needs.len()),
         tried: vec![0; offers.len()],
         turn: 0,
@@ -60,8 +60,8 @@ pub fn seat(needs: &[Item], offers: &[Item], takes: impl Fn(&Item, &Item) -> boo
     for (at, need) in needs.iter().enumerate() {
         let wanted = need.count.min(MOST);
         let met = (0..wanted).take_while(|_| search.add(at as u16)).count() as u32;
-        // What is beyond the most that is told apart finds a place where all before it did.
-        unmet.push(if met == wanted { 0 } else { need.count - met });
+        let beyond = if met == wanted { search.take_free(at as u16, need.count - wanted) } else { 0 };
+        unmet.push(need.count - met - beyond);
     }
     Seating { seats: search.seats, unmet }
 }
@@ -83,6 +83,19 @@ impl Search {
         let Some(offer) = self.place(need) else { return false };
         self.seats.push(Seat { need, offer });
         true
+    }
+
+    /// Takes so many of what is free for a need, and tells how many there were.
+    fn take_free(&mut self, need: u16, count: u32) -> u32 {
+        let (from, to) = self.ranges[usize::from(need)];
+        let mut taken = 0;
+        for offer in &self.choices[from..to] {
+            let free = &mut self.free[usize::from(*offer)];
+            let some = (count - taken).min(*free);
+            *free -= some;
+            taken += some;
+        }
+        taken
     }
 
     /// Finds one place for a need, moving others to their other offers where that frees one.

@@ -1,6 +1,7 @@
-//! Memory: whole banks, modules that a socket takes, what the board takes and caches, access times.
+//! Memory: whole banks of modules that fit, modules that a socket takes, what the board takes and caches, access times.
 
 use super::because::{Because, Constraint};
+use super::connectors::Plugged;
 use super::model::{Piece, Port};
 use crate::record::{Figure, Kind};
 use crate::rules::connectors::Family;
@@ -9,13 +10,13 @@ use crate::rules::connectors::Family;
 /// parity chips beside them.
 const BANKED_BITS: [u16; 3] = [8, 32, 64];
 
-pub(super) fn judge(pieces: &[Piece]) -> Vec<Because> {
+pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> Vec<Because> {
     let modules: Vec<&Piece> = pieces.iter().filter(|piece| piece.kind() == Kind::MemoryModule).collect();
     let board = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard);
     let (Some(board), false) = (board, modules.is_empty()) else { return Vec::new() };
     let mut because = Vec::new();
-    banks(&modules, board, pieces, &mut because);
-    sizes(&modules, board, &mut because);
+    banks(&alike(pieces, plugged, board), board, &mut because);
+    sizes(&modules, board, usable_mb(pieces, plugged), &mut because);
     let asked = board.figure(Figure::AccessAskedNs);
     for module in &modules {
         if let Some((ns, asked_ns)) = module.figure(Figure::AccessNs).zip(asked).filter(|(ns, asked)| ns > asked) {
@@ -43,27 +44,73 @@ fn bus_bits(board: &Piece, pieces: &[Piece]) -> Option<u32> {
     })
 }
 
-/// Source: altsci.com and brainbell.com, memory banks: modules a bank = bus width / module width.
-fn banks(modules: &[&Piece], board: &Piece, pieces: &[Piece], because: &mut Vec<Because>) {
+/// Modules of one connector that can be counted: plugged in, of a told size that a socket takes.
+struct Alike<'p> {
+    port: &'p Port,
+    modules: Vec<&'p Piece>,
+    /// How many make a bank; `None` where nothing tells the width of the bus.
+    per_bank: Option<u32>,
+}
+
+/// Modules by what they plug into; those that fit in nowhere are told under connectors, and count for nothing.
+fn alike<'p>(pieces: &'p [Piece], plugged: &Plugged, board: &Piece) -> Vec<Alike<'p>> {
+    let mut all: Vec<Alike<'p>> = Vec::new();
     let bus = bus_bits(board, pieces);
-    let mut seen: Vec<u16> = Vec::new();
-    for module in modules {
-        let Some(port) = socket(module).filter(|port| !seen.contains(&port.number)) else { continue };
-        seen.push(port.number);
-        let Some(width) = port.width_bits.filter(|width| BANKED_BITS.contains(width)).map(u32::from) else { continue };
-        let Some(bus) = bus else {
+    for (at, module) in pieces.iter().enumerate().filter(|(_, piece)| piece.kind() == Kind::MemoryModule) {
+        let Some(port) = socket(module) else { continue };
+        if plugged.link(pieces, at, Family::Memory).is_none() {
+            continue;
+        }
+        match all.iter_mut().find(|known| known.port.number == port.number) {
+            Some(known) => known.modules.push(module),
+            None => {
+                let width = port.width_bits.filter(|width| BANKED_BITS.contains(width)).map(u32::from);
+                let per_bank = width.map_or(Some(1), |width| Some((bus? / width).max(1)));
+                all.push(Alike { port, modules: vec![module], per_bank });
+            }
+        }
+    }
+    all
+}
+
+impl Alike<'_> {
+    /// What whole banks of them make, each bank counting as its smallest module. Put together by size, they make the
+    /// most.
+    fn mb(&self, in_socket_mb: Option<f64>) -> f64 {
+        let per_bank = self.per_bank.unwrap_or(1) as usize;
+        let fitting = self.modules.iter().filter_map(|module| module.figure(Figure::MemoryMb));
+        let mut sizes: Vec<f64> = fitting.filter(|mb| in_socket_mb.is_none_or(|most| *mb <= most)).collect();
+        sizes.sort_unstable_by(|one, other| other.total_cmp(one));
+        sizes.chunks_exact(per_bank).map(|bank| bank[per_bank - 1] * per_bank as f64).sum()
+    }
+}
+
+/// What counts of a machine's memory, in MB: whole banks of modules that fit. Modules of which nobody told what they
+/// plug into count as they are.
+pub(super) fn usable_mb(pieces: &[Piece], plugged: &Plugged) -> f64 {
+    let modules = pieces.iter().filter(|piece| piece.kind() == Kind::MemoryModule);
+    let untold = modules.filter(|module| socket(module).is_none());
+    let untold: f64 = untold.filter_map(|module| module.figure(Figure::MemoryMb)).sum();
+    let Some(board) = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard) else { return 0.0 };
+    let in_socket_mb = board.figure(Figure::MemorySocketMostMb);
+    untold + alike(pieces, plugged, board).iter().map(|alike| alike.mb(in_socket_mb)).sum::<f64>()
+}
+
+/// Source: altsci.com and brainbell.com, memory banks: modules a bank = bus width / module width.
+fn banks(all: &[Alike], board: &Piece, because: &mut Vec<Because>) {
+    for Alike { port, modules, per_bank } in all {
+        let Some(per_bank) = *per_bank else {
             because.push(missing(board, Figure::BusWidthBits));
             return;
         };
-        let per_bank = (bus / width).max(1);
-        let alike = modules.iter().filter(|other| socket(other).is_some_and(|other| other.number == port.number));
-        let (part, connector) = (module.part(), port.id.clone());
-        let count = alike.clone().count() as u32;
+        let (part, connector) = (modules[0].part(), port.id.clone());
+        let count = modules.len() as u32;
         if !count.is_multiple_of(per_bank) {
             because.push(Because::BankShort { part, connector, per_bank, short: per_bank - count % per_bank });
             continue;
         }
-        let mut sizes: Vec<u64> = alike.filter_map(|piece| piece.figure(Figure::MemoryMb)).map(f64::to_bits).collect();
+        let sizes = modules.iter().filter_map(|piece| piece.figure(Figure::MemoryMb));
+        let mut sizes: Vec<u64> = sizes.map(f64::to_bits).collect();
         sizes.sort_unstable();
         if sizes.chunk_by(|one, other| one == other).any(|same| !(same.len() as u32).is_multiple_of(per_bank)) {
             because.push(Because::BankMixed { part, connector });
@@ -71,7 +118,7 @@ fn banks(modules: &[&Piece], board: &Piece, pieces: &[Piece], because: &mut Vec<
     }
 }
 
-fn sizes(modules: &[&Piece], board: &Piece, because: &mut Vec<Because>) {
+fn sizes(modules: &[&Piece], board: &Piece, usable_mb: f64, because: &mut Vec<Because>) {
     let Some(most_mb) = board.figure(Figure::MemoryMostMb) else {
         because.push(missing(board, Figure::MemoryMostMb));
         return;
@@ -89,7 +136,6 @@ fn sizes(modules: &[&Piece], board: &Piece, because: &mut Vec<Because>) {
     // The total is reached with every socket filled, so that its share is what a socket takes at least.
     let share_mb = most_mb / f64::from(sockets.max(1));
     let in_socket_mb = board.figure(Figure::MemorySocketMostMb);
-    let mut mb = 0.0;
     let mut all_known = true;
     let mut socket_asked = false;
     for module in modules {
@@ -98,7 +144,6 @@ fn sizes(modules: &[&Piece], board: &Piece, because: &mut Vec<Because>) {
             all_known = false;
             continue;
         };
-        mb += own_mb;
         match in_socket_mb {
             Some(most_mb) if own_mb > most_mb => {
                 because.push(Because::ModuleTooLarge { part: module.part(), mb: own_mb, most_mb });
@@ -110,12 +155,12 @@ fn sizes(modules: &[&Piece], board: &Piece, because: &mut Vec<Because>) {
             _ => {}
         }
     }
-    let part = board.part();
+    let (part, mb) = (board.part(), usable_mb);
     if mb > most_mb {
         because.push(Because::TooMuchMemory { board: part, mb, most_mb });
     } else if let Some(cached_mb) = board.figure(Figure::MemoryCachedMb).filter(|cached_mb| mb > *cached_mb) {
         because.push(Because::NotAllCached { board: part, mb, cached_mb });
-    } else if all_known {
+    } else if all_known && mb > 0.0 {
         because.push(Because::MemoryTaken { board: part, mb });
     }
 }

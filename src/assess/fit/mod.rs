@@ -9,6 +9,7 @@ mod build;
 pub mod candidates;
 mod clocks;
 mod connectors;
+mod cooling;
 mod dates;
 mod drives;
 mod effect;
@@ -21,10 +22,12 @@ mod said;
 mod space;
 mod voltage;
 
-pub use because::{Because, Constraint, Verdict};
+pub use because::{Because, Constraint, SetVoltage, Verdict};
 pub use build::{Asked, Build, Tally};
 pub(in crate::assess) use connectors::may_offer;
 pub use connectors::{Link, Plugged};
-pub use model::{Model, Models, Piece, Port, Volts};
+pub use model::{Model, Models, Noted, Piece, Port, Volts};
 pub use power::{draw_figures, draws, draws_current, watts};
-pub use roles::{Placed, RoleFill, Uses, competing, of_machine, part_reasons, role_reasons, roles, uses};
+pub use roles::{
+    Placed, RoleFill, Uses, competing, note_unplugged, of_machine, part_reasons, role_reasons, roles, uses,
+};

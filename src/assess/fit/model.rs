@@ -4,11 +4,14 @@ use std::collections::HashMap;
 use std::sync::Arc;
 
 use crate::assess::PartAnswers;
-use crate::record::{DesignFile, DesignId, Figure, FindingFile, FindingId, FindingState, Kind, PartId, Side, Word};
+use crate::record::{
+    DesignFile, DesignId, Figure, FindingFile, FindingId, FindingState, Kind, PartFile, PartId, Side, Word,
+};
 use crate::rules::connectors::Family;
 use crate::rules::{Connectors, Rules};
 use crate::trade::clock::{Board, Processor, Ratio, real_mhz};
 use crate::trade::drive::{Firmware, firmwares};
+use crate::trade::setting::Setting;
 use crate::trade::supply::{Combined, Label, Rail, RailRating};
 use crate::trade::{Source, Sureness};
 
@@ -26,6 +29,8 @@ pub struct Port {
     pub width_bits: Option<u16>,
     /// The voltage that it is used at, where there is only one.
     pub only_v: Option<f64>,
+    /// Whether +3.3 V is among its voltages.
+    pub has_3v3: bool,
     /// Where that stands.
     pub source: Source,
 }
@@ -68,6 +73,8 @@ pub struct Model {
     pub label: Option<Label>,
     /// By the largest drive that it reaches.
     pub firmware: Option<Firmware>,
+    /// Figures that cannot be, negative or no number: they count as not told.
+    pub nonsense: Vec<(Figure, f64)>,
 }
 
 #[derive(Clone, Debug)]
@@ -97,17 +104,25 @@ impl Model {
             list.push(names.port(&row.connector, row.count));
         }
         for row in &file.figures {
-            let known = Figure::named(&row.figure).filter(|_| row.value.is_finite() && row.value >= 0.0);
-            if let Some(figure) = known {
+            let Some(figure) = Figure::named(&row.figure) else { continue };
+            if row.value.is_finite() && row.value >= 0.0 {
                 let place = &mut model.figures.0[figure as usize];
                 // What is not known yet is not a number, which is never the larger one.
                 *place = place.max(row.value);
+            } else {
+                model.nonsense.push((figure, row.value));
             }
         }
         let several = |figure: Figure| {
             let rows = file.figures.iter().filter(move |row| row.figure == figure.name());
             rows.map(|row| row.value).filter(|value| value.is_finite() && *value > 0.0)
         };
+        let dividers = |figure: Figure| {
+            let rows = file.figures.iter().filter(move |row| row.figure == figure.name());
+            rows.filter_map(|row| Some((row.at_bus_mhz.filter(|mhz| mhz.is_finite() && *mhz > 0.0), ratio(row.value)?)))
+        };
+        let always = |figure| dividers(figure).filter(|(at, _)| at.is_none()).map(|(_, ratio)| ratio).collect();
+        let at_bus = |figure| dividers(figure).filter_map(|(at, ratio)| Some((real_mhz(at?), ratio))).collect();
         let multipliers: Vec<f64> = several(Figure::Multiplier).collect();
         let positive = |figure| model.figure(figure).filter(|value| *value > 0.0);
         let mhz = |figure| positive(figure).map(real_mhz);
@@ -119,8 +134,10 @@ impl Model {
             has_agp: offers_to("agp-3.0-universal"),
             isa: None,
             specified_bus_mhz: mhz(Figure::BusClockMostMhz),
-            pci: several(Figure::PciDivider).filter_map(ratio).collect(),
-            agp: several(Figure::AgpDivider).filter_map(ratio).collect(),
+            pci: always(Figure::PciDivider),
+            agp: always(Figure::AgpDivider),
+            pci_at: at_bus(Figure::PciDivider),
+            agp_at: at_bus(Figure::AgpDivider),
             buses_mhz: several(Figure::BusClockMhz).map(real_mhz).collect(),
             multipliers: multipliers.clone(),
         };
@@ -143,7 +160,7 @@ impl Model {
 }
 
 /// "2" is one half of a clock, "1.5" two thirds of it.
-fn ratio(divider: f64) -> Option<Ratio> {
+pub(super) fn ratio(divider: f64) -> Option<Ratio> {
     let halves = (divider * 2.0).round();
     let is_exact = (divider * 2.0 - halves).abs() < 1e-6 && (1.0..=32.0).contains(&halves);
     let halves = halves as u8;
@@ -217,6 +234,7 @@ impl Names<'_> {
             family: row.map(|row| row.family),
             width_bits: row.and_then(|row| row.width_bits),
             only_v: row.and_then(|row| <[f64; 1]>::try_from(&row.volts[..]).ok()).map(|[volts]| volts),
+            has_3v3: row.is_some_and(|row| row.volts.contains(&3.3)),
             source: row.map_or(Source::practice(""), |row| row.source.clone()),
         }
     }
@@ -260,7 +278,38 @@ impl<'r> Models<'r> {
                 && self.rules.finding(&file.finding.what).is_some_and(|rule| rule.by_eye)
         };
         let by_eye = answers.file.findings.iter().filter(by_eye).map(|file| file.finding.id).collect();
-        Piece { answers: Arc::clone(answers), model: Arc::clone(model), is_inside, by_eye }
+        Piece {
+            answers: Arc::clone(answers),
+            model: Arc::clone(model),
+            is_inside,
+            by_eye,
+            noted: Noted::all(&answers.file),
+        }
+    }
+}
+
+/// A setting as it was found on a board, adapter or voltage module.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Noted {
+    pub setting: Setting,
+    /// `None` for what cannot be read as a number.
+    pub value: Option<f64>,
+    /// As it was written.
+    pub said: Arc<str>,
+}
+
+impl Noted {
+    /// The latest note of each setting that fit judges by.
+    fn all(file: &PartFile) -> Vec<Self> {
+        let mut noted: Vec<Self> = Vec::new();
+        if matches!(file.part.kind, Kind::Mainboard | Kind::ProcessorAdapter | Kind::VoltageModule) {
+            for row in &file.settings {
+                let Some(setting) = Setting::of_name(&row.name) else { continue };
+                noted.retain(|older| older.setting != setting);
+                noted.push(Self { setting, value: setting.read(&row.value), said: row.value.as_str().into() });
+            }
+        }
+        noted
     }
 }
 
@@ -273,6 +322,8 @@ pub struct Piece {
     pub is_inside: bool,
     /// Findings by which a connector of it is usable with care alone.
     pub by_eye: Vec<FindingId>,
+    /// Its settings as they were found.
+    pub noted: Vec<Noted>,
 }
 
 impl Piece {
@@ -286,5 +337,9 @@ impl Piece {
 
     pub fn figure(&self, figure: Figure) -> Option<f64> {
         self.model.figure(figure)
+    }
+
+    pub fn noted(&self, setting: Setting) -> Option<&Noted> {
+        self.noted.iter().find(|noted| noted.setting == setting)
     }
 }

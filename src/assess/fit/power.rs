@@ -3,6 +3,7 @@
 use super::because::{Because, Constraint};
 use super::model::{Piece, rating_figure};
 use crate::record::{DesignId, Figure, Kind};
+use crate::rules::connectors::Family;
 use crate::trade::supply::{LoadFault, Rail, load_faults};
 
 const DRAWS: [(Rail, Figure); 6] = [
@@ -28,13 +29,28 @@ pub fn draws_current(kind: Kind) -> bool {
         || matches!(kind, Mainboard | Processor | Coprocessor | MemoryModule | CacheModule | Cooler | Fan)
 }
 
-/// What is drawn from each rail, as far as it is known, in amperes.
+/// What is drawn from each rail, as far as it is known, in amperes. What asks +3.3 V of a board whose plugs bring none
+/// draws as many amperes from +5 V: a linear regulator on the board makes it. Common practice, no source.
 pub fn draws(pieces: &[Piece]) -> [(Rail, f64); 6] {
+    let is_made_there = makes_3v3(pieces);
     DRAWS.map(|(rail, figure)| {
-        let amps: f64 = pieces.iter().filter_map(|piece| piece.figure(figure)).sum();
+        let drawn = |figure: Figure| pieces.iter().filter_map(|piece| piece.figure(figure)).sum::<f64>();
+        let amps = match rail {
+            Rail::Plus3v3 if is_made_there => 0.0,
+            Rail::Plus5 if is_made_there => drawn(figure) + drawn(Figure::Current3v3A),
+            _ => drawn(figure),
+        };
         // Sums of tenths are told as tenths.
         (rail, (amps * 1e4).round() / 1e4)
     })
+}
+
+/// Whether the board makes its +3.3 V itself, its power plugs being known and bringing none.
+fn makes_3v3(pieces: &[Piece]) -> bool {
+    let board = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard);
+    let plugs = board.into_iter().flat_map(|board| &board.model.needs);
+    let mut plugs = plugs.filter(|port| port.family == Some(Family::BoardPower)).peekable();
+    plugs.peek().is_some() && plugs.all(|port| !port.has_3v3)
 }
 
 /// Watts of all rails together.

@@ -9,7 +9,8 @@ use super::model::Models;
 use crate::assess::answers::PartAnswers;
 use crate::assess::making;
 use crate::assess::reason::Reason;
-use crate::record::{MachineFile, MachineId, PartId, RoleId};
+use crate::record::{Kind, MachineFile, MachineId, PartId, Role, RoleId};
+use crate::rules::connectors::Family;
 use crate::trade::drive::FileSystem;
 
 /// A part of a machine.
@@ -32,8 +33,26 @@ pub struct RoleFill {
     pub fitted: Vec<PartId>,
     /// Planned and not fitted.
     pub planned: Vec<PartId>,
+    /// Of those, parts that plug into nothing for certain: they fill nothing.
+    pub unplugged: Vec<PartId>,
     /// How many parts it lacks; 0 for an optional role.
     pub missing: u32,
+}
+
+impl RoleFill {
+    /// Its parts, fitted ones first.
+    pub fn parts(&self) -> impl Iterator<Item = PartId> {
+        self.fitted.iter().chain(&self.planned).copied()
+    }
+
+    /// How many parts fill it.
+    pub fn filled(&self) -> u32 {
+        (self.fitted.len() + self.planned.len()).saturating_sub(self.unplugged.len()) as u32
+    }
+
+    fn count_missing(&mut self, role: &Role) {
+        self.missing = if role.required { role.count.max(1).saturating_sub(self.filled()) } else { 0 };
+    }
 }
 
 /// The machines that each part is fitted in (`true`) or planned for.
@@ -56,7 +75,13 @@ pub fn roles(file: &MachineFile, placed: &[Placed]) -> Vec<RoleFill> {
     let mut fills: Vec<RoleFill> = file
         .roles
         .iter()
-        .map(|role| RoleFill { role: role.id, fitted: Vec::new(), planned: Vec::new(), missing: 0 })
+        .map(|role| RoleFill {
+            role: role.id,
+            fitted: Vec::new(),
+            planned: Vec::new(),
+            unplugged: Vec::new(),
+            missing: 0,
+        })
         .collect();
     let (with_role, without): (Vec<&Placed>, Vec<&Placed>) =
         placed.iter().partition(|part| part.role.is_some_and(|role| file.roles.iter().any(|known| known.id == role)));
@@ -64,19 +89,53 @@ pub fn roles(file: &MachineFile, placed: &[Placed]) -> Vec<RoleFill> {
         let kind = part.answers.map(|answers| answers.file.part.kind);
         let has_room = |at: &usize| {
             let taken = fills[*at].fitted.len() + fills[*at].planned.len();
-            Some(file.roles[*at].kind) == kind && taken < file.roles[*at].count as usize
+            taken < file.roles[*at].count as usize
         };
+        let of_kind = |at: &usize| has_room(at) && Some(file.roles[*at].kind) == kind;
+        let taking = |at: &usize| has_room(at) && kind.is_some_and(|kind| file.roles[*at].takes(kind));
         let own = file.roles.iter().position(|role| Some(role.id) == part.role);
-        if let Some(at) = own.or_else(|| (0..fills.len()).find(has_room)) {
+        let free = || (0..fills.len()).find(of_kind).or_else(|| (0..fills.len()).find(taking));
+        if let Some(at) = own.or_else(free) {
             let list = if part.is_fitted { &mut fills[at].fitted } else { &mut fills[at].planned };
             list.push(part.part);
         }
     }
     for (fill, role) in fills.iter_mut().zip(&file.roles) {
-        let filled = (fill.fitted.len() + fill.planned.len()) as u32;
-        fill.missing = if role.required { role.count.max(1).saturating_sub(filled) } else { 0 };
+        fill.count_missing(role);
     }
     fills
+}
+
+/// Notes the parts that plug into nothing for certain: of what each does in a machine, nobody there offers the
+/// connector. They fill no role.
+pub fn note_unplugged(file: &MachineFile, fills: &mut [RoleFill], build: &Build) {
+    for because in build.because() {
+        let Because::NeedUnmet { part, family, is_certain: true, held_by, .. } = because else { continue };
+        let kind = build.place(*part).map(|at| build.pieces()[at].kind());
+        if !held_by.is_empty() || !kind.is_some_and(|kind| is_its_own(kind, *family)) {
+            continue;
+        }
+        for (fill, role) in fills.iter_mut().zip(&file.roles) {
+            if fill.parts().any(|known| known == *part) && !fill.unplugged.contains(part) {
+                fill.unplugged.push(*part);
+                fill.count_missing(role);
+            }
+        }
+    }
+}
+
+/// Whether a part of a kind is nothing in a machine without a connector of this family; leads for sound and lamps are
+/// not such. Common practice, no source.
+fn is_its_own(kind: Kind, family: Option<Family>) -> bool {
+    match family {
+        Some(Family::Processor | Family::Expansion | Family::Memory) => kind != Kind::Mainboard,
+        Some(Family::Disk | Family::Floppy) => kind.is_drive(),
+        Some(Family::Video) => kind == Kind::Monitor,
+        Some(Family::Input) => matches!(kind, Kind::Keyboard | Kind::PointingDevice),
+        Some(Family::Outline | Family::Mounting | Family::BoardPower | Family::DrivePower | Family::Port) | None => {
+            false
+        }
+    }
 }
 
 /// Why the first gate holds: roles with too few parts, too many, or parts of another kind.
@@ -84,8 +143,11 @@ pub fn role_reasons(file: &MachineFile, fills: &[RoleFill], placed: &[Placed]) -
     let machine = file.machine.id;
     let mut reasons = Vec::new();
     for (role, fill) in file.roles.iter().zip(fills) {
-        if fill.missing > 0 {
-            reasons.push(Reason::RoleEmpty { machine, role: role.id, missing: fill.missing });
+        let unplugged = fill.unplugged.iter().filter(|_| role.required);
+        reasons.extend(unplugged.map(|part| Reason::PluggedNowhere { machine, role: role.id, part: *part }));
+        let empty = fill.missing.saturating_sub(fill.unplugged.len() as u32);
+        if empty > 0 {
+            reasons.push(Reason::RoleEmpty { machine, role: role.id, missing: empty });
         }
         let filled = (fill.fitted.len() + fill.planned.len()) as u32;
         if filled > role.count.max(1) {
@@ -93,7 +155,7 @@ pub fn role_reasons(file: &MachineFile, fills: &[RoleFill], placed: &[Placed]) -
         }
         for part in fill.fitted.iter().chain(&fill.planned) {
             let answers = placed.iter().find(|placed| placed.part == *part).and_then(|placed| placed.answers);
-            if answers.is_some_and(|answers| answers.file.part.kind != role.kind) {
+            if answers.is_some_and(|answers| !role.takes(answers.file.part.kind)) {
                 reasons.push(Reason::WrongKind { machine, role: role.id, part: *part });
             }
         }
@@ -178,7 +240,11 @@ pub fn of_machine<'r>(
     let behind = competing(file, fills);
     let chosen = placed.iter().filter(|placed| !behind.contains(&placed.part));
     let pieces = chosen.filter_map(|placed| Some(models.piece(placed.answers?, placed.is_inside))).collect();
-    let to_come = file.roles.iter().zip(fills).flat_map(|(role, fill)| (0..fill.missing).map(|_| role.kind));
+    let to_come = file.roles.iter().zip(fills).flat_map(|(role, fill)| {
+        let places = 0..fill.missing.saturating_sub(fill.unplugged.len() as u32);
+        places.flat_map(|_| role.kinds())
+    });
+    let to_come = to_come.take(MOST_TO_COME).collect();
     let window = making::window(&file.machine);
-    Build::new(models.rules(), pieces, Asked { window, file_system, to_come: to_come.take(MOST_TO_COME).collect() })
+    Build::new(models.rules(), pieces, Asked { window, file_system, to_come, is_trial: false })
 }

@@ -1,6 +1,6 @@
 //! Reasons of fit as sentences.
 
-use super::because::{Because, Verdict};
+use super::because::{Because, SetVoltage, Verdict};
 use super::candidates::Loss;
 use crate::assess::reason::{finding_name, machine_name, part_name, role_name};
 use crate::record::{Figure, Logbook, PartId, Word};
@@ -68,7 +68,49 @@ impl Because {
             Self::FigureMissing { figure, .. } => {
                 text!("Not told of {part}: {figure}.", part = part, figure = figure.label().to_lowercase())
             }
+            Self::FigureNonsense { figure, value, .. } => text!(
+                "{part}: {figure} cannot be {value}, so it counts as not told.",
+                part = part,
+                figure = figure.label().to_lowercase(),
+                value = value
+            ),
+            Self::SettingUnreadable { setting, said, .. } => text!(
+                "{part}: the {setting} noted, “{said}”, cannot be read as a number, so what it is set to is not known.",
+                part = part,
+                setting = setting.said(),
+                said = said
+            ),
+            Self::Voltage { host, asks_v, gives_v, set: SetVoltage::Noted { best_v }, .. } => {
+                self.voltage_set(&part, &name(*host), (*asks_v, *gives_v), *best_v)
+            }
             Self::Voltage { host, asks_v, gives_v, .. } => self.voltage(&part, &name(*host), *asks_v, *gives_v),
+            Self::Runs { bus_mhz, multiplier, core_mhz, is_noted: true, .. } => text!(
+                "As set: {part} runs at {multiplier} × {bus} MHz = {core} MHz.",
+                part = part,
+                multiplier = said(*multiplier),
+                bus = said(*bus_mhz),
+                core = said(*core_mhz)
+            ),
+            Self::CouldRun { bus_mhz, multiplier, core_mhz, .. } => text!(
+                "Best: {part} could be set to {multiplier} × {bus} MHz = {core} MHz.",
+                part = part,
+                multiplier = said(*multiplier),
+                bus = said(*bus_mhz),
+                core = said(*core_mhz)
+            ),
+            Self::NotObeyed { board, multiplier, .. } => text!(
+                "{board} is set to {multiplier} ×, which {part} does not obey: what it runs at is not known.",
+                board = name(*board),
+                multiplier = said(*multiplier),
+                part = part
+            ),
+            Self::Cooled { cooler, .. } => text!("{cooler} cools {part}.", cooler = name(*cooler), part = part),
+            Self::NoCooler { is_needed: true, .. } => {
+                text!("{part} needs a cooler, and the machine has none for it.", part = part)
+            }
+            Self::NoCooler { .. } => {
+                text!("{part} has no cooler, and nobody told whether it needs one.", part = part)
+            }
             Self::Runs { bus_mhz, multiplier, core_mhz, .. } => text!(
                 "{part} is set to {multiplier} × {bus} MHz and runs at {core} MHz.",
                 part = part,
@@ -176,6 +218,42 @@ impl Because {
                 host = host,
                 gives = gives
             ),
+        }
+    }
+}
+
+impl Because {
+    fn voltage_set(&self, part: &str, host: &str, (asks_v, gives_v): (f64, f64), best_v: Option<f64>) -> String {
+        let (asks, gives) = (said(asks_v), said(gives_v));
+        let set = match self.verdict() {
+            Verdict::Fits => {
+                text!("As set: {host} gives {part} its {asks} V.", host = host, part = part, asks = asks)
+            }
+            Verdict::Caveat => text!(
+                "As set: {host} gives {gives} V, and {part} asks {asks} V: measure before power.",
+                host = host,
+                gives = gives,
+                part = part,
+                asks = asks
+            ),
+            _ if gives_v > asks_v => text!(
+                "As set: {host} gives {gives} V, and {part} asks {asks} V: that would destroy it.",
+                host = host,
+                gives = gives,
+                part = part,
+                asks = asks
+            ),
+            _ => text!(
+                "As set: {host} gives {gives} V, and {part} asks {asks} V.",
+                host = host,
+                gives = gives,
+                part = part,
+                asks = asks
+            ),
+        };
+        match best_v.filter(|best| (best / gives_v - 1.0).abs() > 1e-6) {
+            Some(best) => format!("{set} {}", text!("Best: {volts} V can be set.", volts = said(best))),
+            None => set,
         }
     }
 }

@@ -1,13 +1,15 @@
-//! Core voltage: what a processor asks, against what its board, adapter or voltage module gives. Never taken as right
-//! while either is not known.
+//! Core voltage: what a processor asks, against what its board, adapter or voltage module is set to, or could give.
+//! Never taken as right while either is not known.
 
-use super::because::{Because, Constraint};
+use super::because::{Because, Constraint, SetVoltage};
+use super::build::Asked;
 use super::connectors::Plugged;
-use super::model::{Piece, Volts};
+use super::model::{Noted, Piece, Volts};
 use crate::record::{Figure, Kind};
 use crate::rules::connectors::Family;
+use crate::trade::setting::Setting;
 
-pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> Vec<Because> {
+pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Vec<Because> {
     let asking = |piece: &&Piece| matches!(piece.kind(), Kind::Processor | Kind::Coprocessor);
     let mut because = Vec::new();
     for (at, piece) in pieces.iter().enumerate().filter(|(_, piece)| asking(piece)) {
@@ -19,6 +21,12 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> Vec<Because> {
             part: part.part(),
             figure: Figure::CoreVoltageV,
         };
+        // A coprocessor runs at its board's own voltage, whatever the processor's core is set to.
+        let noted = noted(pieces, plugged, link.host).filter(|_| piece.kind() == Kind::Processor && !asked.is_trial);
+        if let Some((of, Noted { setting, value: None, said })) = noted {
+            because.push(Because::SettingUnreadable { part: of.part(), setting: *setting, said: said.clone() });
+            continue;
+        }
         // A socket that is used at one voltage alone asks for it.
         let told = piece.figure(Figure::CoreVoltageV).filter(|volts| *volts > 0.0);
         let Some(asks_v) = told.or(piece.model.needs[link.need].only_v) else {
@@ -26,20 +34,39 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged) -> Vec<Because> {
             continue;
         };
         let volts = given(pieces, plugged, link.host, host.model.offers[link.offer].only_v);
-        because.push(match volts.nearest(asks_v) {
-            None => missing(host),
-            Some(gives_v) => Because::Voltage { part: piece.part(), host: host.part(), asks_v, gives_v },
+        let best_v = volts.nearest(asks_v);
+        let part = piece.part();
+        because.push(match (noted, best_v) {
+            (Some((of, Noted { value: Some(gives_v), .. })), best_v) => {
+                let set = SetVoltage::Noted { best_v };
+                Because::Voltage { part, host: of.part(), asks_v, gives_v: *gives_v, set }
+            }
+            (_, Some(gives_v)) => {
+                Because::Voltage { part, host: host.part(), asks_v, gives_v, set: SetVoltage::Nearest }
+            }
+            (_, None) => missing(host),
         });
     }
     because
+}
+
+/// Modules plugged into a host.
+fn modules<'p>(pieces: &'p [Piece], plugged: &Plugged, host: usize) -> impl Iterator<Item = &'p Piece> {
+    let links = plugged.links().filter(move |link| link.host == host);
+    links.map(|link| &pieces[link.part]).filter(|piece| piece.kind() == Kind::VoltageModule)
+}
+
+/// The core voltage as it is noted on a host's module, or else on the host.
+fn noted<'p>(pieces: &'p [Piece], plugged: &Plugged, host: usize) -> Option<(&'p Piece, &'p Noted)> {
+    let own = |piece: &'p Piece| Some((piece, piece.noted(Setting::CoreVoltage)?));
+    modules(pieces, plugged, host).find_map(own).or_else(|| own(&pieces[host]))
 }
 
 /// What a host gives by itself, by the modules plugged into it, or, where nobody says so, by a socket that is used at
 /// one voltage alone.
 fn given(pieces: &[Piece], plugged: &Plugged, host: usize, only_v: Option<f64>) -> Volts {
     let mut volts = pieces[host].model.volts.clone();
-    let modules = plugged.links().filter(|link| link.host == host).map(|link| &pieces[link.part]);
-    for module in modules.filter(|module| module.kind() == Kind::VoltageModule) {
+    for module in modules(pieces, plugged, host) {
         volts.each.extend(&module.model.volts.each);
         volts.range = volts.range.or(module.model.volts.range);
     }

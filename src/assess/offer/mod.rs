@@ -131,10 +131,11 @@ impl Offered {
         let (mut lacking, mut improves) = (Vec::new(), Vec::new());
         for machine in &answers.machines {
             for (role, fill) in machine.file.roles.iter().zip(&machine.readiness.roles) {
-                if role.kind != self.kind {
+                if !role.takes(self.kind) {
                     continue;
                 }
-                let there: Vec<PartId> = fill.fitted.iter().chain(&fill.planned).copied().collect();
+                // What plugs into nothing there leaves its role lacking.
+                let there: Vec<PartId> = fill.parts().filter(|part| !fill.unplugged.contains(part)).collect();
                 if there.len() < role.count.max(1) as usize {
                     lacking.extend(offering.tried(&machine.file, role, fill, None));
                     continue;
@@ -305,12 +306,13 @@ impl Offering<'_> {
 }
 
 fn worth<'r>(answers: &Answers, machine: MachineId, rules: &'r Rules) -> Option<(Worth, Build<'r>)> {
-    let build = answers.build(machine, &mut Models::new(rules), None)?;
-    let modules = build.pieces().iter().filter(|piece| piece.kind() == Kind::MemoryModule);
+    let mut build = answers.build(machine, &mut Models::new(rules), None)?;
+    // Jumpers are set anew for another part.
+    build.set_free();
     let worth = Worth {
         gate: answers.machine(machine)?.readiness.at,
         core_mhz: build.setting().map(|row| row.clocks.core_mhz),
-        memory_mb: modules.filter_map(|piece| piece.figure(Figure::MemoryMb)).sum(),
+        memory_mb: build.memory_mb(),
         tally: build.tally(),
     };
     Some((worth, build))

@@ -12,7 +12,7 @@ use crate::record::{Kind, PartId};
 /// Why a machine's parts do not go together, but for connectors and dates.
 pub fn reasons(asked: &Asked, spares: &[usize]) -> Vec<Because> {
     let pieces = spares.iter().map(|spare| asked.pieces[*spare].clone()).collect();
-    let build = Build::new(asked.rules, pieces, Against::default());
+    let build = Build::new(asked.rules, pieces, Against { is_trial: true, ..Against::default() });
     let counts = |because: &&Because| {
         because.verdict() == Verdict::No && !matches!(because.constraint(), Constraint::Connectors | Constraint::Dates)
     };

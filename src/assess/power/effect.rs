@@ -55,6 +55,7 @@ impl Reason {
             | Self::PlannedElsewhere { .. }
             | Self::FiguresMissing { .. }
             | Self::Window { .. }
+            | Self::PluggedNowhere { .. }
             | Self::PaperMissing { .. } => PowerEffect::Nothing,
         }
     }

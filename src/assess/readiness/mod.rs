@@ -113,8 +113,9 @@ pub(super) fn of_machine(
         placed.iter().filter_map(|placed| placed.answers).map(|answers| &**answers).collect();
     let files: Vec<&PartFile> = parts.iter().map(|part| &*part.file).collect();
 
-    let roles = fit::roles(file, placed);
+    let mut roles = fit::roles(file, placed);
     let build = fit::of_machine(file, placed, &roles, &mut Models::new(rules), None);
+    fit::note_unplugged(file, &mut roles, &build);
     let mut fitting = work_reasons(&parts, |hold| hold <= Hold::Fitting);
     fitting.extend(fit::part_reasons(file, placed, uses, &build));
     let proofs = proofs::of_machine(file, &files, rules, today);

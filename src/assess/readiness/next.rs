@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::{Gate, GateAnswer, GateState};
 use crate::assess::answers::PartAnswers;
-use crate::assess::fit;
+use crate::assess::fit::{self, Because};
 use crate::assess::outstanding::{Job, Task};
 use crate::assess::reason::{Reason, finding_name, machine_name, part_name, role_name};
 use crate::record::{FaultCaseId, Figure, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word};
@@ -45,6 +45,14 @@ pub enum Next {
     },
     /// Put another part in its place, or change the brief.
     Exchange {
+        part: PartId,
+    },
+    /// Set the board right, and note how.
+    Set {
+        part: PartId,
+    },
+    /// Find a cooler for a processor.
+    Cool {
         part: PartId,
     },
     /// Find what offers this connector.
@@ -144,15 +152,22 @@ fn startable(parts: &[&PartAnswers], task: &Task, at: usize) -> Option<Next> {
 fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
     Some(match reason {
         Reason::RoleEmpty { machine, role, .. } => Next::FillRole { machine: *machine, role: *role },
-        Reason::WrongKind { part, .. } | Reason::Window { part, .. } => Next::Exchange { part: *part },
+        Reason::WrongKind { part, .. } | Reason::Window { part, .. } | Reason::PluggedNowhere { part, .. } => {
+            Next::Exchange { part: *part }
+        }
         Reason::PlannedOnly { part, role } => Next::Fit { part: *part, role: *role },
         Reason::FittedElsewhere { part, .. } | Reason::Away { part, .. } => Next::Fetch { part: *part },
         Reason::NeedUnmet { part, connector, .. } => Next::FindConnector { part: *part, connector: connector.clone() },
         Reason::ConnectorsUnknown { part } | Reason::PlugUntold { part } => Next::Identify { part: *part },
         Reason::Fit(because) => match (because.missing(), because.part()) {
             (Some((part, figure)), _) => Next::TellFigure { part, figure },
-            (None, Some(part)) if because.verdict() == fit::Verdict::No => Next::Exchange { part },
-            _ => return None,
+            (None, Some(part)) if matches!(because, Because::NoCooler { .. }) => Next::Cool { part },
+            (None, Some(part)) => match because.to_set() {
+                Some(board) => Next::Set { part: board },
+                None if because.verdict() == fit::Verdict::No => Next::Exchange { part },
+                None => return None,
+            },
+            (None, None) => return None,
         },
         Reason::Work { part, task, job, .. } => Next::Wait { part: *part, task: *task, job: job.clone() },
         Reason::Undecided { part, finding }
@@ -197,6 +212,8 @@ impl Next {
             | Self::Identify { part }
             | Self::TellFigure { part, .. }
             | Self::Exchange { part }
+            | Self::Set { part }
+            | Self::Cool { part }
             | Self::FindConnector { part, .. }
             | Self::Fetch { part }
             | Self::Release { part }
@@ -219,6 +236,8 @@ impl Next {
             Self::Identify { .. } => "identify",
             Self::TellFigure { .. } => "tell_figure",
             Self::Exchange { .. } => "exchange",
+            Self::Set { .. } => "set",
+            Self::Cool { .. } => "cool",
             Self::FindConnector { .. } => "find_connector",
             Self::Fetch { .. } => "fetch",
             Self::Release { .. } => "release",
@@ -249,6 +268,8 @@ impl Next {
                 text!("Tell of {part}: {figure}", part = named, figure = figure.label().to_lowercase())
             }
             Self::Exchange { .. } => text!("Put another part in the place of {part}", part = named),
+            Self::Set { .. } => text!("Set {part} right, and note how it is set", part = named),
+            Self::Cool { .. } => text!("Find a cooler for {part}", part = named),
             Self::FindConnector { connector, .. } => {
                 text!("Find a free {connector} for {part}", part = named, connector = rules.connectors.label(connector))
             }

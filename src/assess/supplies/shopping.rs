@@ -3,7 +3,7 @@
 
 use super::{on_order, reserved};
 use crate::assess::Answers;
-use crate::assess::fit::{Models, Piece};
+use crate::assess::fit::{Models, Piece, RoleFill};
 use crate::assess::kits::Spec;
 use crate::assess::outstanding::materials;
 use crate::assess::placement::Wanted;
@@ -149,7 +149,7 @@ fn roles(logbook: &Logbook, answers: &Answers, rules: &Rules, posts: &[Missing])
         let fills = &of.readiness.roles;
         let filled = |role| {
             let fill = fills.iter().find(|fill| fill.role == role);
-            fill.map_or(0, |fill| (fill.fitted.len() + fill.planned.len()) as u32)
+            fill.map_or(0, RoleFill::filled)
         };
         let is_told = posts.iter().any(|missing| missing.boards.iter().any(|board| of.members.contains(board)));
         let wishes = wanted.in_machine(&of.file, &pieces, filled).into_iter().filter(|wish| wish.required);

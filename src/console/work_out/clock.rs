@@ -66,6 +66,7 @@ impl Clock {
             agp: ratios(&self.agp)?,
             isa: ratio(&self.isa)?,
             specified_bus_mhz: one(&self.rated_bus)?,
+            ..Board::default()
         };
         let processor = Processor {
             core_mhz: one(&self.core)?,

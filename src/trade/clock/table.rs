@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 
 use serde::{Deserialize, Serialize};
 
-use super::judged::{ClockVerdict, Reach, Specified, judge, worst};
+use super::judged::{ClockVerdict, ROUNDING, Reach, Specified, judge, worst};
 use super::{Clocks, Ratio, Settings, clocks, usual_agp, usual_pci};
 
 /// What a board can be set to. Clocks are real ones, see [`super::real_mhz`].
@@ -18,6 +18,12 @@ pub struct Board {
     pub pci: Vec<Ratio>,
     /// AGP ratios to choose from; empty when the board picks by itself or has none.
     pub agp: Vec<Ratio>,
+    /// PCI ratios that belong to one bus clock each, in MHz.
+    #[serde(default)]
+    pub pci_at: Vec<(f64, Ratio)>,
+    /// AGP ratios that belong to one bus clock each.
+    #[serde(default)]
+    pub agp_at: Vec<(f64, Ratio)>,
     /// Whether there is a VL-Bus.
     pub has_vlb: bool,
     /// Whether there is PCI at all.
@@ -123,8 +129,9 @@ fn specified(board: &Board, processor: &Processor, memory_mhz: Option<f64>) -> S
 fn each_setting(board: &Board, processor: &Processor, mut take: impl FnMut(Settings)) {
     let multipliers = shared_multipliers(&board.multipliers, &processor.multipliers);
     for bus_mhz in board.buses_mhz.iter().copied().filter(|mhz| mhz.is_finite() && *mhz > 0.0) {
-        let pcis = choices(board.has_pci, &board.pci, usual_pci(bus_mhz));
-        let agps = choices(board.has_agp, &board.agp, usual_agp(bus_mhz).or(Some(Ratio { times: 1, by: 2 })));
+        let pcis = choices(board.has_pci, &board.pci, at(&board.pci_at, bus_mhz), usual_pci(bus_mhz));
+        let usual_agp = usual_agp(bus_mhz).or(Some(Ratio { times: 1, by: 2 }));
+        let agps = choices(board.has_agp, &board.agp, at(&board.agp_at, bus_mhz), usual_agp);
         for &multiplier in &multipliers {
             for &pci in &pcis {
                 for &agp in &agps {
@@ -149,14 +156,32 @@ fn row(settings: Settings, specified: &Specified) -> Row {
     Row { settings, clocks, verdicts: judge(&clocks, specified), reach, worst_percent }
 }
 
-fn choices(present: bool, offered: &[Ratio], usual: Option<Ratio>) -> Vec<Option<Ratio>> {
+/// The ratios of one bus clock; printed clocks are rounded.
+fn at(ratios: &[(f64, Ratio)], bus_mhz: f64) -> impl Iterator<Item = Ratio> {
+    let is_its = move |at_mhz: f64| (at_mhz / bus_mhz - 1.0).abs() <= ROUNDING;
+    ratios.iter().filter(move |(at_mhz, _)| is_its(*at_mhz)).map(|(_, ratio)| *ratio)
+}
+
+/// What is offered for every bus clock and for this one; where nothing is, the board picks by itself.
+fn choices(
+    present: bool,
+    offered: &[Ratio],
+    own: impl Iterator<Item = Ratio>,
+    usual: Option<Ratio>,
+) -> Vec<Option<Ratio>> {
     if !present {
-        vec![None]
-    } else if offered.is_empty() {
-        vec![usual]
-    } else {
-        offered.iter().copied().map(Some).collect()
+        return vec![None];
     }
+    let mut choices: Vec<Option<Ratio>> = offered.iter().copied().map(Some).collect();
+    for ratio in own.map(Some) {
+        if !choices.contains(&ratio) {
+            choices.push(ratio);
+        }
+    }
+    if choices.is_empty() {
+        choices.push(usual);
+    }
+    choices
 }
 
 fn shared_multipliers(board: &[f64], processor: &[f64]) -> Vec<f64> {

@@ -56,6 +56,17 @@ pub enum LoadFault {
 }
 
 impl LoadFault {
+    /// Whether another is the same fault on the same rails, however far it goes.
+    pub fn is_like(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::TooLittle { rail, .. }, Self::TooLittle { rail: of, .. })
+            | (Self::TooMuch { rail, .. }, Self::TooMuch { rail: of, .. })
+            | (Self::NoSuchRail { rail, .. }, Self::NoSuchRail { rail: of, .. }) => rail == of,
+            (Self::TooMuchTogether { rails, .. }, Self::TooMuchTogether { rails: of, .. }) => rails == of,
+            _ => false,
+        }
+    }
+
     /// In a sentence.
     pub fn said(&self) -> String {
         match self {

@@ -58,6 +58,7 @@ impl Spot {
             Next::TellFigure { figure, .. } => Self::Figure(*figure),
             Next::Identify { .. } | Next::FindConnector { .. } => Self::Design,
             Next::Survey { .. } => Self::Survey,
+            Next::Set { .. } => Self::Section(Section::Readings),
             Next::Work { part, task, .. } | Next::Wait { part, task, .. } => {
                 Self::Task(view.answers.part(*part)?.tasks.get(usize::from(*task))?.key())
             }
