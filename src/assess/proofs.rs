@@ -9,7 +9,7 @@ use crate::record::{
     MachineFile, Moment, Nature, PartFile, PartId, Proof, ProofId, ProofResult, Reading, ReadingId, Touches, Work,
     WorkId,
 };
-use crate::rules::{PowerEffect, ProofRule, Rules};
+use crate::rules::{ProofRule, Rules};
 
 /// How one proof stands today.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -138,7 +138,7 @@ fn age(rule: &ProofRule, run: Moment, today: NaiveDate) -> Standing {
 /// decides over power all work that changes something. Work in the restorer's own words voids what work of its nature
 /// voids, unless it touched nothing electrical. Work that failed or is under way has touched the part as well.
 fn voided_by(file: &PartFile, proof: &ProofRule, run: Moment, rules: &Rules) -> Option<Standing> {
-    let is_before_power = proof.power > PowerEffect::Nothing;
+    let is_before_power = proof.decides_power();
     let voids = |work: &&Work| match (rules.work(&work.rule), work.touches) {
         (Some(rule), _) => rule.voids.contains(&proof.name) || (is_before_power && rule.nature != Nature::Care),
         (None, Touches::NothingElectrical) => false,

@@ -305,6 +305,13 @@ pub struct ProofRule {
     pub source: String,
 }
 
+impl ProofRule {
+    /// Whether the answer on power hangs on it: while it does not hold, or once it failed.
+    pub fn decides_power(&self) -> bool {
+        self.power > PowerEffect::Nothing || self.power_when_failed == Some(PowerEffect::No)
+    }
+}
+
 /// A figure that is noted when a test is run.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]

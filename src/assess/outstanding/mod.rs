@@ -181,11 +181,11 @@ impl Task {
     }
 
     /// What it does to the answer on power: its row's effect, *no* while the part is opened up in the middle of work
-    /// that changes it, at least *not known* where it was begun or failed.
+    /// that changes it; what was begun or failed is always to be known.
     pub fn power_effect(&self) -> PowerEffect {
         match self.state {
             WorkState::Doing if self.nature() != Nature::Care => PowerEffect::No,
-            WorkState::Doing | WorkState::Failed => self.power.max(PowerEffect::NotKnown),
+            WorkState::Doing | WorkState::Failed => self.power.max(PowerEffect::Remark),
             _ => self.power,
         }
     }

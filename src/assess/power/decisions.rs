@@ -6,7 +6,7 @@ use super::effect::{decided, of_hold, of_severity};
 use crate::assess::outstanding::{Task, called_since};
 use crate::assess::proofs::ProofStanding;
 use crate::assess::reason::Reason;
-use crate::record::{FindingFile, FindingState, Moment, PartFile, Proof, Severity, Touches, Work, WorkState};
+use crate::record::{FindingFile, FindingState, Kind, Moment, PartFile, Proof, Severity, Touches, Work, WorkState};
 use crate::rules::{PowerEffect, Rules};
 
 /// What a part's findings do, and the work on them that was waived; `tasks` is its outstanding work, which speaks for
@@ -20,7 +20,9 @@ pub(super) fn of_findings(file: &PartFile, tasks: &[Task], rules: &Rules) -> Vec
         match finding.state() {
             FindingState::Cured | FindingState::Confirmed => {}
             FindingState::Watched | FindingState::Accepted => {
-                let effect = decided(effect, finding.severity());
+                // What the restorer's own words mean, the restorer has weighed.
+                let is_own = finding.finding.what.is_empty();
+                let effect = if is_own { PowerEffect::Remark } else { decided(effect, finding.severity()) };
                 reasons.push(Reason::Decided { part, finding: id, effect });
             }
             FindingState::Open | FindingState::Returned => {
@@ -72,16 +74,18 @@ pub(super) fn unproven_work(
     today: NaiveDate,
 ) -> impl Iterator<Item = Reason> {
     let part = file.part.id;
+    // A supply is tested on the dummy load, which its answer is about; a machine asks for that test.
+    let is_tested_alone = file.part.kind == Kind::PowerSupply;
     let is_passed = |run: &Proof| proofs.iter().any(|proof| proof.standing.is_good() && proof.proof == Some(run.id));
     let looks = file.surveys_until(today).map(|survey| survey.looked);
     let runs = file.proofs.iter().filter(|run| is_passed(run)).map(|run| run.run);
     let seen: Vec<Moment> = looks.chain(runs).collect();
     let own = file.work.iter().filter(|work| work.is_own() && work.state.has_touched());
-    own.filter(move |work| !seen.iter().any(|moment| moment.is_surely_after(work.changed))).filter_map(move |work| {
-        match work.touches {
+    own.filter(move |_| !is_tested_alone)
+        .filter(move |work| !seen.iter().any(|moment| moment.is_surely_after(work.changed)))
+        .filter_map(move |work| match work.touches {
             Touches::NothingElectrical => None,
             Touches::Unstated => Some(Reason::TouchUnstated { part, work: work.id }),
             Touches::Electrical => Some(Reason::WorkedSince { part, work: work.id }),
-        }
-    })
+        })
 }

@@ -25,8 +25,12 @@ impl Reason {
                 Standing::Failed | Standing::OutOfBounds { .. } => {
                     proof.power_when_failed.map_or(proof.power, |effect| effect.max(proof.power))
                 }
+                // What nobody could decide is not known where a failure would say no.
+                Standing::Undecided => {
+                    let doubt = proof.power_when_failed.map(|effect| effect.min(PowerEffect::NotKnown));
+                    doubt.map_or(proof.power, |effect| effect.max(proof.power))
+                }
                 Standing::NeverRun
-                | Standing::Undecided
                 | Standing::InFuture
                 | Standing::Voided { .. }
                 | Standing::Changed { .. }
@@ -75,8 +79,7 @@ impl From<PowerEffect> for Weight {
 pub(in crate::assess) fn of_hold(hold: Hold) -> PowerEffect {
     match hold {
         Hold::Storage | Hold::Power => PowerEffect::No,
-        Hold::Fitting => PowerEffect::NotKnown,
-        Hold::Ready => PowerEffect::Remark,
+        Hold::Fitting | Hold::Ready => PowerEffect::Remark,
         Hold::Looks => PowerEffect::Nothing,
     }
 }

@@ -66,7 +66,7 @@ fn after(power_on: &PowerOn, file: &MachineFile, members: &[Member]) -> Option<P
         PowerOnResult::Well => return None,
         PowerOnResult::Stopped => PowerEffect::No,
         PowerOnResult::Faulty if burns => PowerEffect::No,
-        PowerOnResult::Faulty => PowerEffect::NotKnown,
+        PowerOnResult::Faulty => PowerEffect::Remark,
     };
     let is_later = |moment: Moment| moment.is_surely_after(power_on.switched);
     let work = members.iter().flat_map(|member| &member.answers.file.work);

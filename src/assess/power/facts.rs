@@ -127,11 +127,13 @@ fn is_out_of_limits(file: &CapacitorFile) -> bool {
 pub(super) fn not_looked(file: &PartFile, proofs: &[ProofStanding], rules: &Rules, today: NaiveDate) -> Vec<Reason> {
     let part = file.part.id;
     let surveys: Vec<&Survey> = file.surveys_until(today).collect();
+    let could_hurt = |question: &&Arc<Question>| question.power > PowerEffect::Nothing;
     if surveys.is_empty() {
-        return vec![Reason::Unsurveyed { part }];
+        let asks = rules.questions_for(file.part.kind).iter().any(|question| could_hurt(&question));
+        return asks.then_some(Reason::Unsurveyed { part }).into_iter().collect();
     }
     let months = rules.kind(file.part.kind).map_or(0, |rule| rule.look_again_months);
-    let asked = rules.questions_for(file.part.kind).iter().filter(|question| question.power > PowerEffect::Nothing);
+    let asked = rules.questions_for(file.part.kind).iter().filter(could_hurt);
     asked
         .filter(|question| !positions_answer(question, file))
         .filter_map(|question| {
