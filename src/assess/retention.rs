@@ -90,7 +90,17 @@ fn mechanisms_of<'r>(part: &PartAnswers, rules: &'r Rules) -> Vec<&'r str> {
 
 /// Whether the last look at hardware of no known design said so.
 fn by_survey(file: &PartFile, rule: &RetentionRule) -> bool {
-    rule.answers.iter().filter_map(|name| name.split_once('/')).any(|(question, said)| {
+    says(file, &rule.answers)
+}
+
+/// Whether the last look at a board said that it has its own posts, lugs or frame.
+pub(super) fn has_own(board: &PartFile, rule: &RetentionRule) -> bool {
+    says(board, &rule.posts)
+}
+
+/// Whether the last answer to any of these questions is the one beside it.
+fn says(file: &PartFile, answers: &[String]) -> bool {
+    answers.iter().filter_map(|name| name.split_once('/')).any(|(question, said)| {
         let last = file.surveys_now().rev().find_map(|survey| survey.answer(question));
         last.is_some_and(|answer| matches!(&answer.given, Given::Is(given) if *given == said))
     })

@@ -173,6 +173,12 @@ impl MachineFile {
         }
     }
 
+    /// The first role that a part of this kind fills: one of its own kind before one that takes it too.
+    pub fn role_for(&self, kind: Kind) -> Option<&Role> {
+        let own = self.roles.iter().find(|role| role.kind == kind);
+        own.or_else(|| self.roles.iter().find(|role| role.takes(kind)))
+    }
+
     /// Fittings that hold now.
     pub fn fitted(&self) -> impl Iterator<Item = &Fitting> {
         self.fittings.iter().filter(|fitting| fitting.removed.is_none())

@@ -14,7 +14,7 @@ pub(super) fn check(tables: &Tables, connectors: &Connectors, errors: &mut Vec<T
         .flat_map(|row| row.value.answers.iter().map(|answer| format!("{}/{}", row.value.name, answer.name)))
         .collect();
     for Row { value, at } in &tables.retention {
-        let RetentionRule { name, board, mechanism, answers: said, source, .. } = value;
+        let RetentionRule { name, board, mechanism, answers: said, posts, source, .. } = value;
         if board.is_empty() {
             errors.push(at.error(text!("the retention `{name}` is for no board", name = name)));
         }
@@ -24,7 +24,7 @@ pub(super) fn check(tables: &Tables, connectors: &Connectors, errors: &mut Vec<T
         for connector in board.iter().chain([mechanism]).filter(|id| connectors.get(id).is_none()) {
             errors.push(at.error_at(connector, text!("names the unknown connector `{id}`", id = connector)));
         }
-        for answer in said.iter().filter(|answer| !answers.contains(*answer)) {
+        for answer in said.iter().chain(posts).filter(|answer| !answers.contains(*answer)) {
             errors.push(at.error_at(answer, text!("looks for the unknown answer `{name}`", name = answer)));
         }
     }

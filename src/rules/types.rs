@@ -443,6 +443,9 @@ pub struct RetentionRule {
     /// What a survey of the hardware says of it, as "question/answer"; for hardware of no known design.
     #[serde(default)]
     pub answers: Vec<String>,
+    /// What a survey of a board says where it has its own, as "question/answer".
+    #[serde(default)]
+    pub posts: Vec<String>,
     /// Materials of work that mean it, as the work's rows call them.
     pub called: Vec<String>,
     pub source: String,

@@ -27,6 +27,7 @@ pub fn after_capacitors(file: &PartFile, rules: &Rules, at: Moment, ids: &mut dy
                     question: "",
                     note: String::new(),
                     work: None,
+                    state: FindingState::Open,
                 };
                 entries.extend(open(opening, &seen, ids));
             }

@@ -85,10 +85,11 @@ struct Opening<'a> {
     question: &'a str,
     note: String,
     work: Option<WorkId>,
+    state: FindingState,
 }
 
 fn open(opening: Opening, seen: &Seen, ids: &mut dyn FnMut() -> Uuid) -> [Entry; 2] {
-    let Opening { part, place_on_part, source, question, note, work } = opening;
+    let Opening { part, place_on_part, source, question, note, work, state } = opening;
     let finding = Finding {
         id: Id::from_uuid(ids()),
         part,
@@ -102,7 +103,7 @@ fn open(opening: Opening, seen: &Seen, ids: &mut dyn FnMut() -> Uuid) -> [Entry;
         id: Id::from_uuid(ids()),
         finding: finding.id,
         looked: Moment { on: seen.looked.on, sequence: 0 },
-        state: FindingState::Open,
+        state,
         severity: seen.severity,
         share_percent: seen.share_percent,
         again_by: When::Unknown,

@@ -33,7 +33,10 @@ pub fn after_survey(file: &PartFile, survey: &Survey, rules: &Rules, ids: &mut d
             let share_percent = share_percent(question, answer);
             let seen =
                 Seen { what, severity: *severity, share_percent, looked: survey.looked, survey: Some(survey.id) };
-            raise(file, survey, answer, &seen, &mut entries, ids);
+            // What can be used by eye calls for nothing but to be watched, unless it is grave.
+            let by_eye = *severity < Severity::Grave && rules.finding(what).is_some_and(|rule| rule.by_eye);
+            let state = if by_eye { FindingState::Watched } else { FindingState::Open };
+            raise((file, survey, answer), &seen, state, &mut entries, ids);
         }
         if raised.is_empty() {
             entries.extend(confirmed(file, survey, &question.name, ids));
@@ -89,10 +92,9 @@ fn of_question<'a>(file: &'a PartFile, question: &'a str) -> impl Iterator<Item 
 }
 
 fn raise(
-    file: &PartFile,
-    survey: &Survey,
-    answer: &Answer,
+    (file, survey, answer): (&PartFile, &Survey, &Answer),
     seen: &Seen,
+    state: FindingState,
     entries: &mut Vec<Entry>,
     ids: &mut dyn FnMut() -> Uuid,
 ) {
@@ -105,6 +107,7 @@ fn raise(
             question: &answer.question,
             note: answer.note.clone(),
             work: None,
+            state,
         };
         entries.extend(open(opening, seen, ids));
         return;

@@ -110,6 +110,7 @@ fn failed(file: &PartFile, work: &Work, rules: &Rules, ids: &mut dyn FnMut() -> 
         question: "",
         note,
         work: Some(work.id),
+        state: FindingState::Open,
     };
     open(opening, &seen, ids).into()
 }

@@ -3,12 +3,12 @@
 use std::collections::HashMap;
 use std::sync::Arc;
 
-use crate::assess::PartAnswers;
+use crate::assess::{PartAnswers, retention};
 use crate::record::{
     DesignFile, DesignId, Figure, FindingFile, FindingId, FindingState, Kind, PartFile, PartId, Side, Word,
 };
 use crate::rules::connectors::Family;
-use crate::rules::{Connectors, Rules};
+use crate::rules::{Connectors, RetentionRule, Rules};
 use crate::trade::clock::{Board, Processor, Ratio, real_mhz};
 use crate::trade::drive::{Firmware, firmwares};
 use crate::trade::setting::Setting;
@@ -250,6 +250,8 @@ pub struct Models<'r> {
     rules: &'r Rules,
     names: Names<'r>,
     by_design: HashMap<DesignId, Arc<Model>>,
+    /// Boards that have their own posts, see [`Models::with_posts`].
+    with_posts: HashMap<DesignId, Arc<Model>>,
     unknown: Arc<Model>,
 }
 
@@ -258,7 +260,7 @@ impl<'r> Models<'r> {
         let table = &rules.connectors;
         let known = table.all().count() as u16;
         let names = Names { table, known, own: Vec::new() };
-        Self { rules, names, by_design: HashMap::new(), unknown: Arc::default() }
+        Self { rules, names, by_design: HashMap::new(), with_posts: HashMap::new(), unknown: Arc::default() }
     }
 
     pub fn rules(&self) -> &'r Rules {
@@ -273,6 +275,10 @@ impl<'r> Models<'r> {
                 self.by_design.entry(file.design.id).or_insert_with(|| Arc::new(Model::of(file, &mut self.names)))
             }
         };
+        let model = Arc::clone(model);
+        let has_posts = |rule: &Arc<RetentionRule>| retention::has_own(&answers.file, rule);
+        let is_posted = answers.file.part.kind == Kind::Mainboard && self.rules.retention.iter().any(has_posts);
+        let model = if is_posted { self.with_posts(&model, answers) } else { model };
         let by_eye = |file: &&FindingFile| {
             !matches!(file.state(), FindingState::Cured | FindingState::Confirmed)
                 && self.rules.finding(&file.finding.what).is_some_and(|rule| rule.by_eye)
@@ -280,11 +286,32 @@ impl<'r> Models<'r> {
         let by_eye = answers.file.findings.iter().filter(by_eye).map(|file| file.finding.id).collect();
         Piece {
             answers: Arc::clone(answers),
-            model: Arc::clone(model),
+            model,
             is_inside,
             by_eye,
             noted: Noted::all(&answers.file),
         }
+    }
+}
+
+impl Models<'_> {
+    /// A board whose survey says that the posts, lugs or frame for what sits in it are there: they count as offered.
+    fn with_posts(&mut self, model: &Arc<Model>, answers: &PartAnswers) -> Arc<Model> {
+        let Some(design) = model.design else { return Arc::clone(model) };
+        if let Some(known) = self.with_posts.get(&design) {
+            return Arc::clone(known);
+        }
+        let mut posted = Model::clone(model);
+        for rule in self.rules.retention.iter().filter(|rule| retention::has_own(&answers.file, rule)) {
+            let places = model.offers.iter().filter(|port| rule.board.iter().any(|board| **board == *port.id));
+            let count = places.map(|port| port.count).max().unwrap_or_default();
+            if count > 0 && posted.offers.iter().all(|port| *port.id != *rule.mechanism) {
+                posted.offers.push(self.names.port(&rule.mechanism, count));
+            }
+        }
+        let posted = Arc::new(posted);
+        self.with_posts.insert(design, Arc::clone(&posted));
+        posted
     }
 }
 

@@ -126,7 +126,7 @@ impl Asked<'_> {
                     continue;
                 }
                 let kind = answers.file.part.kind;
-                let is_of_kind = role.map_or_else(|| stands_between(kind), |role| role.kind == kind);
+                let is_of_kind = role.map_or_else(|| stands_between(kind), |role| role.takes(kind));
                 let is_there = |fitted: bool| {
                     there.iter().any(|(known, own, is_fitted)| {
                         *known == *machine
@@ -278,18 +278,17 @@ impl Asked<'_> {
         for (machine, file) in self.logbook.machines.iter().enumerate() {
             let seats = || self.question.seats.iter().enumerate().filter(|(_, seat)| seat.machine == machine);
             let between: Vec<usize> = seats().filter(|(_, seat)| seat.between).map(|(at, _)| at).collect();
-            let kind_of = |seat: usize| {
+            let role_of = |seat: usize| {
                 let role = self.seats[seat].1;
-                file.roles.iter().find(|known| Some(known.id) == role).map(|role| role.kind)
+                file.roles.iter().find(|known| Some(known.id) == role)
             };
             let open = (0..names.len()).filter(|need| needed[*need]).map(|need| {
                 let family = table.get(&names[need]).map(|row| row.family);
-                let gives = |seat: &usize| {
-                    kind_of(*seat).is_some_and(|kind| match &givers[need][..] {
-                        [] => family.is_some() && may_offer(kind, family),
-                        known => known.contains(&kind),
-                    })
+                let kind_gives = |kind: Kind| match &givers[need][..] {
+                    [] => family.is_some() && may_offer(kind, family),
+                    known => known.contains(&kind),
                 };
+                let gives = |seat: &usize| role_of(*seat).is_some_and(|role| role.kinds().any(kind_gives));
                 let giving: Vec<usize> = seats().map(|(at, _)| at).filter(gives).collect();
                 let may_come = giving.is_empty() && givers[need].iter().any(|kind| stands_between(*kind));
                 OpenNeed { need, seats: if may_come { between.clone() } else { giving } }

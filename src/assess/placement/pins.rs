@@ -50,7 +50,7 @@ pub(super) fn pins(logbook: &Logbook, ask: &Ask) -> Result<HashMap<PartId, Pin>,
             let inside = logbook.part(fitting.part).is_some_and(|outer| outer.part.inside.is_some());
             let is_known = |role: RoleId| file.roles.iter().any(|known| known.id == role);
             let kind = logbook.part(fitting.part).map(|outer| outer.part.kind);
-            let of_kind = || file.roles.iter().find(|role| Some(role.kind) == kind).map(|role| role.id);
+            let of_kind = || kind.and_then(|kind| file.role_for(kind)).map(|role| role.id);
             let role = fitting.role.filter(|role| is_known(*role)).or_else(of_kind);
             let asked = ask.pins.iter().any(|(part, _)| *part == fitting.part);
             if (ask.goals.stay == MOST || holds || inside) && !asked {
@@ -82,7 +82,7 @@ fn asked_pin(logbook: &Logbook, part: PartId, machine: MachineId) -> Result<Pin,
     }
     let kind = known.part.kind;
     let there = file.parts().into_iter().find(|(own, ..)| *own == part).and_then(|(_, role, _)| role);
-    let of_kind = || file.roles.iter().find(|role| role.kind == kind).map(|role| role.id);
+    let of_kind = || file.role_for(kind).map(|role| role.id);
     match there.or_else(of_kind) {
         Some(role) => Ok(Pin { machine, role: Some(role) }),
         None if stands_between(kind) => Ok(Pin { machine, role: None }),

@@ -33,8 +33,13 @@ fn gate(answers: &Answers) -> (GateState, Vec<Reason>) {
     (gate.state, gate.reasons.clone())
 }
 
-const CLOCKS: [(Figure, f64); 3] =
-    [(Figure::BusClockMhz, 66.0), (Figure::Multiplier, 2.0), (Figure::CoreClockMhz, 133.0)];
+/// The processor brings its own cooler.
+const CLOCKS: [(Figure, f64); 4] = [
+    (Figure::BusClockMhz, 66.0),
+    (Figure::Multiplier, 2.0),
+    (Figure::CoreClockMhz, 133.0),
+    (Figure::CoolerNeeded, 0.0),
+];
 
 fn with(more: &[(Figure, f64)]) -> Vec<(Figure, f64)> {
     [&CLOCKS[..], more].concat()
@@ -78,7 +83,7 @@ fn a_caveat_is_told_and_holds_nothing() {
 
 #[test]
 fn other_figures_that_are_missing_are_counted_and_hold_nothing() {
-    let volts = [(Figure::CoreVoltageV, 3.3)];
+    let volts = [(Figure::CoreVoltageV, 3.3), (Figure::CoolerNeeded, 0.0)];
     let answers = answers(&volts, &volts);
     let (state, reasons) = gate(&answers);
     assert_eq!(state, GateState::Passed, "{reasons:?}");

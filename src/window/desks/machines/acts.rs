@@ -13,6 +13,12 @@ pub fn role_title(role: &Role) -> String {
     if role.name.is_empty() { role.kind.label().to_owned() } else { role.name.clone() }
 }
 
+/// The same with the other kinds that fill it.
+pub fn role_kinds(role: &Role) -> String {
+    let others = role.kinds().skip(1).map(|kind| kind.label().to_lowercase());
+    std::iter::once(role_title(role)).chain(others).collect::<Vec<_>>().join(text!(" or "))
+}
+
 /// Means a part for a role.
 pub fn plan(machine: &MachineFile, role: RoleId, part: &PartFile, today: NaiveDate) -> Change {
     let mut change =

@@ -139,10 +139,19 @@ impl CandidateList {
     }
 }
 
+/// The adapter on the shelf through which a candidate fits.
+pub fn with_adapter(adapter: PartId, view: &View<'_>) -> String {
+    let tag = view.logbook.part(adapter).map_or("", |file| &file.part.tag);
+    text!("with {tag} (adapter)", tag = tag)
+}
+
 impl Row {
     fn of(candidate: Candidate, told: Vec<Told>, view: &View<'_>) -> Self {
         let file = view.logbook.part(candidate.part);
-        let name = file.map(|file| format!("{} {}", file.part.tag, view.logbook.title_of(file))).unwrap_or_default();
+        let mut name = file.map(|file| format!("{} {}", file.part.tag, view.logbook.title_of(file))).unwrap_or_default();
+        if let Some(adapter) = candidate.with {
+            name = format!("{name}, {}", with_adapter(adapter, view));
+        }
         let mut facts: Vec<String> = candidate.true_to.map(crate::assess::TrueTo::said).into_iter().collect();
         facts.push(candidate.state.label().to_lowercase());
         facts.push(match candidate.minutes {

@@ -5,8 +5,9 @@ use std::collections::HashMap;
 use egui::{Ui, vec2};
 
 use super::acts;
-use super::candidates::{CandidateAct, CandidateList};
+use super::candidates::{CandidateAct, CandidateList, with_adapter};
 use super::room::{Room, RoomAct};
+use crate::assess::fit::candidates::{Candidate, Candidates};
 use crate::assess::{MachineAnswers, TrueTo};
 use crate::record::{Kind, MachineFile, PartFile, PartId, Role, RoleId, Word};
 use crate::text;
@@ -24,6 +25,8 @@ pub struct Roles {
     /// A part that wants a role without room for it.
     room: Option<Room>,
     new_role: Option<Kind>,
+    /// The role that another kind is to fill as well, and the kind.
+    also: (Option<RoleId>, Option<Kind>),
 }
 
 const NAME: f32 = 34.0 * GRID;
@@ -146,7 +149,7 @@ impl Roles {
             ui.add_space(NAME);
             let asking = Asking::one(text!("Search the parts for this role"));
             ui.vertical(|ui| {
-                ui.label(remark(ui, text!("Parts of this kind that are at hand; free ones first")));
+                ui.label(remark(ui, text!("Parts for this role that are at hand, best first")));
                 picker.ui(ui, asking, (view.logbook.revision, role.id), || candidates(machine, role, view))
             })
         });
@@ -212,6 +215,39 @@ impl Roles {
                 outbox.change(acts::add_role(machine, kind));
             }
         });
+        self.also_ui(ui, machine, outbox);
+    }
+
+    /// Which other kinds fill a role: a flash-card adapter in a disk's place.
+    fn also_ui(&mut self, ui: &mut Ui, machine: &MachineFile, outbox: &mut Outbox) {
+        let (of, kind) = &mut self.also;
+        let Some(first) = machine.roles.first() else { return };
+        let mut chosen = of.filter(|of| machine.roles.iter().any(|role| role.id == *of)).unwrap_or(first.id);
+        let Some(role) = machine.roles.iter().find(|role| role.id == chosen) else { return };
+        ui.horizontal_wrapped(|ui| {
+            let roles: Vec<(RoleId, String)> =
+                machine.roles.iter().map(|role| (role.id, acts::role_title(role))).collect();
+            let roles: Vec<(RoleId, &str)> = roles.iter().map(|(id, title)| (*id, title.as_str())).collect();
+            choice_ui(ui, text!("The role"), &mut chosen, &roles, 50.0 * GRID);
+            *of = Some(chosen);
+            let mut also = kind.unwrap_or(Kind::FlashAdapter);
+            let kinds: Vec<(Kind, &str)> = Kind::ALL.iter().map(|kind| (*kind, kind.label())).collect();
+            choice_ui(ui, text!("is filled by this kind too"), &mut also, &kinds, 50.0 * GRID);
+            *kind = Some(also);
+            if role.kind == also {
+                return;
+            }
+            let is_taken = role.takes(also);
+            let word = if is_taken { text!("Takes it no longer") } else { text!("Takes it too") };
+            if press_ui(ui, word, "", None).clicked() {
+                let mut or_kinds = role.or_kinds.clone();
+                or_kinds.retain(|known| *known != also);
+                if !is_taken {
+                    or_kinds.push(also);
+                }
+                outbox.change(acts::change_role(machine, Role { or_kinds, ..role.clone() }));
+            }
+        });
     }
 }
 
@@ -225,7 +261,7 @@ fn cell_ui(ui: &mut Ui, width: f32, inside: impl FnOnce(&mut Ui)) {
 }
 
 fn role_name_ui(ui: &mut Ui, role: &Role) {
-    let title = acts::role_title(role);
+    let title = acts::role_kinds(role);
     let name = if role.count > 1 { format!("{} × {title}", role.count) } else { title };
     ui.add(egui::Label::new(body(name)).truncate());
 }
@@ -262,7 +298,7 @@ impl Filled<'_> {
         });
         cell_ui(ui, STAND, |ui| {
             let word = if *is_fitted { text!("fitted") } else { text!("planned") };
-            let word = if role.kind == file.part.kind { word } else { text!("wrong kind") };
+            let word = if role.takes(file.part.kind) { word } else { text!("wrong kind") };
             ui.label(remark(ui, word));
         });
     }
@@ -332,43 +368,23 @@ fn true_to_text(machine: &MachineFile, part: PartId, view: &View<'_>) -> String 
     }
 }
 
-/// Parts of the role's kind that are at hand and not in this machine: free ones first, then by how true they are to
-/// the window, then by state.
+/// Parts for the role that are at hand and not in this machine, best first.
 fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<(PartId, String)> {
-    let window = crate::assess::making::window(&machine.machine);
-    let here: Vec<PartId> = machine.parts().into_iter().map(|(part, ..)| part).collect();
-    let elsewhere: HashMap<PartId, &str> = view
-        .logbook
-        .machines
-        .iter()
-        .flat_map(|file| file.parts().into_iter().map(|(part, ..)| (part, file.machine.name.as_str())))
-        .collect();
-    let is_candidate = |file: &&std::sync::Arc<PartFile>| {
-        file.part.kind == role.kind && file.custody_now().is_at_hand() && !here.contains(&file.part.id)
+    let Some(found) = Candidates::of(view.answers, view.rules, machine.machine.id, role.id, None) else {
+        return Vec::new();
     };
-    let mut found: Vec<_> = view
-        .logbook
-        .parts
-        .iter()
-        .filter(is_candidate)
-        .filter_map(|file| Some((file, view.answers.part(file.part.id)?)))
-        .map(|(file, answers)| {
-            let true_to = window.map(|window| answers.making.true_to(window));
-            let rank = match true_to {
-                Some(TrueTo::Comfortable) | None => 0,
-                Some(TrueTo::ByDesign { .. }) => 1,
-                Some(TrueTo::NotKnown) => 2,
-                Some(TrueTo::Apart { weeks }) => 3 + weeks.unsigned_abs(),
-            };
-            let user = elsewhere.get(&file.part.id).copied();
-            let mut words = vec![view.logbook.title_of(file), answers.state.label().to_lowercase()];
-            words.extend(true_to.map(TrueTo::said));
-            words.extend(user.map(|machine| text!("now in {machine}", machine = machine)));
-            let line = format!("{}  {}", file.part.tag, words.join(", "));
-            let order = (user.is_some(), rank, answers.state, file.part.tag.clone());
-            (order, (file.part.id, line))
-        })
-        .collect();
-    found.sort_by(|one, other| one.0.cmp(&other.0));
-    found.into_iter().map(|(_, candidate)| candidate).collect()
+    let here: Vec<PartId> = machine.parts().into_iter().map(|(part, ..)| part).collect();
+    let ranked = found.ranked.iter().filter(|candidate| !here.contains(&candidate.part));
+    let line = |candidate: &Candidate| {
+        let file = view.logbook.part(candidate.part).filter(|file| file.custody_now().is_at_hand())?;
+        let mut words = vec![view.logbook.title_of(file)];
+        words.extend(candidate.with.map(|adapter| with_adapter(adapter, view)));
+        words.push(candidate.verdict.label().to_lowercase());
+        words.push(candidate.state.label().to_lowercase());
+        words.extend(candidate.true_to.map(TrueTo::said));
+        let user = candidate.losses.first().and_then(|loss| view.logbook.machine(loss.machine));
+        words.extend(user.map(|user| text!("now in {machine}", machine = user.machine.name)));
+        Some((candidate.part, format!("{}  {}", file.part.tag, words.join(", "))))
+    };
+    ranked.filter_map(line).collect()
 }

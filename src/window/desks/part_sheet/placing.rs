@@ -132,7 +132,7 @@ fn roles(about: &About<'_>) -> Vec<((MachineId, RoleId), String)> {
     let kind = about.part().kind;
     let mut choices = Vec::new();
     for file in &about.view.logbook.machines {
-        for role in file.roles.iter().filter(|role| role.kind == kind) {
+        for role in file.roles.iter().filter(|role| role.takes(kind)) {
             let filled = file.parts().iter().filter(|(_, known, _)| *known == Some(role.id)).count();
             let title = if role.name.is_empty() { role.kind.label() } else { &role.name };
             let free = (filled as u32) < role.count.max(1);

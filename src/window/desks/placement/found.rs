@@ -191,7 +191,7 @@ impl Found {
             let own: Vec<usize> = (0..slips.len()).filter(of_kind).collect();
             let mut cells: Vec<Cell> = asked.machines.iter().map(|_| Cell::default()).collect();
             for (cell, file) in cells.iter_mut().zip(&logbook.machines) {
-                cell.has_role = file.roles.iter().any(|role| role.kind == *kind);
+                cell.has_role = file.roles.iter().any(|role| role.takes(*kind));
                 let wishes = proposal.wishes.iter().filter(|wish| wish.machine == file.machine.id);
                 let wishes = wishes.filter(|wish| wish.role.is_some() && wish.kind == Some(*kind));
                 cell.gaps = wishes
