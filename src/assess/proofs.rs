@@ -142,6 +142,7 @@ fn voided_by(file: &PartFile, proof: &ProofRule, run: Moment, rules: &Rules) -> 
     let voids = |work: &&Work| match (rules.work(&work.rule), work.touches) {
         (Some(rule), _) => rule.voids.contains(&proof.name) || (is_before_power && rule.nature != Nature::Care),
         (None, Touches::NothingElectrical) => false,
+        (None, Touches::Electrical | Touches::Unstated) if is_before_power => true,
         (None, Touches::Electrical) => rules.own_work_voids(Some(work.nature), file.part.kind, &proof.name),
         (None, Touches::Unstated) => rules.own_work_voids(None, file.part.kind, &proof.name),
     };

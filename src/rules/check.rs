@@ -107,9 +107,9 @@ impl Check<'_> {
         for other in value.agrees_with.iter().filter(|other| !self.questions.contains(other.as_str())) {
             self.errors.push(at.error_at(other, text!("agrees with the unknown question `{name}`", name = other)));
         }
-        for kind in value.always_on.iter().filter(|kind| !value.kinds.contains(kind)) {
+        for kind in value.always_on.iter().chain(&value.harmless_on).filter(|kind| !value.kinds.contains(kind)) {
             let reason = text!(
-                "the question `{name}` is not asked of `{kind}`, which is said always to have it",
+                "the question `{name}` is not asked of `{kind}`, which its row names",
                 name = value.name,
                 kind = kind.name()
             );

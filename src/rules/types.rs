@@ -57,6 +57,9 @@ pub struct Question {
     pub caution: String,
     /// What it does to the answer on power while nobody has answered: `not_known` for anything that could hurt.
     pub power: PowerEffect,
+    /// Kinds on which not knowing it hurts nothing all the same: their few milliamperes come over a fused lead.
+    #[serde(default)]
+    pub harmless_on: Vec<Kind>,
     /// Kinds that always have what is asked about: *does not apply* is refused there.
     #[serde(default)]
     pub always_on: Vec<Kind>,
@@ -74,6 +77,13 @@ pub struct Question {
     pub figure: Option<FigureRule>,
     /// Where the question comes from: a published source, or "common practice, no source".
     pub source: String,
+}
+
+impl Question {
+    /// What it does to the answer on power while nobody has answered it for a part of this kind.
+    pub fn power_on(&self, kind: Kind) -> PowerEffect {
+        if self.harmless_on.contains(&kind) { PowerEffect::Nothing } else { self.power }
+    }
 }
 
 /// One answer that can be given.

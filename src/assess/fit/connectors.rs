@@ -85,13 +85,20 @@ fn may_offer_it(kind: Kind, connector: &str, family: Option<Family>) -> bool {
     may_offer(kind, family) && !(is_slot && kind == Kind::SoundCard)
 }
 
+/// Kinds that always plug into something: to tell what they offer is not enough.
+fn must_plug(kind: Kind) -> bool {
+    let is_chip = matches!(kind, Kind::Processor | Kind::Coprocessor | Kind::MemoryModule | Kind::CacheModule);
+    is_chip || kind.is_card() || kind.is_drive()
+}
+
 /// Plugs the pieces together, and says what stays unmet or unknown.
 pub(super) fn judge(pieces: &[Piece], table: &Connectors, to_come: &[Kind]) -> (Plugged, Vec<Because>) {
     let mut plugged = Plugged::default();
     let mut because = Vec::new();
     for (at, piece) in pieces.iter().enumerate() {
         let model = &piece.model;
-        if model.needs.is_empty() && model.offers.is_empty() && !piece.is_inside && !is_loose(piece.kind()) {
+        let is_told = !model.needs.is_empty() || (!must_plug(piece.kind()) && !model.offers.is_empty());
+        if !is_told && !piece.is_inside && !is_loose(piece.kind()) {
             because.push(Because::ConnectorsUnknown { part: piece.part() });
         }
         let item = |port: &Port| Item { part: at as u16, connector: port.number, count: port.count };

@@ -35,6 +35,9 @@ pub struct Port {
     pub source: Source,
 }
 
+/// Voltages that are off by no more than this share are the same one: prints and regulators round.
+const PRINTED: f64 = 0.05;
+
 /// Core voltages that a board, adapter or module gives.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Volts {
@@ -45,6 +48,11 @@ pub struct Volts {
 impl Volts {
     pub fn is_known(&self) -> bool {
         !self.each.is_empty() || self.range.is_some()
+    }
+
+    /// Whether a voltage is among those that can be given, as near as they are printed; of unknown ones it may be.
+    pub fn may_be(&self, volts: f64) -> bool {
+        !self.is_known() || self.nearest(volts).is_some_and(|nearest| (nearest / volts - 1.0).abs() <= PRINTED)
     }
 
     /// What is nearest to a voltage among those that can be given.
@@ -284,13 +292,7 @@ impl<'r> Models<'r> {
                 && self.rules.finding(&file.finding.what).is_some_and(|rule| rule.by_eye)
         };
         let by_eye = answers.file.findings.iter().filter(by_eye).map(|file| file.finding.id).collect();
-        Piece {
-            answers: Arc::clone(answers),
-            model,
-            is_inside,
-            by_eye,
-            noted: Noted::all(&answers.file),
-        }
+        Piece { answers: Arc::clone(answers), model, is_inside, by_eye, noted: Noted::all(&answers.file) }
     }
 }
 

@@ -27,13 +27,14 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Vec<B
             because.push(Because::SettingUnreadable { part: of.part(), setting: *setting, said: said.clone() });
             continue;
         }
-        // A socket that is used at one voltage alone asks for it.
-        let told = piece.figure(Figure::CoreVoltageV).filter(|volts| *volts > 0.0);
-        let Some(asks_v) = told.or(piece.model.needs[link.need].only_v) else {
+        let volts = given(pieces, plugged, link.host, host.model.offers[link.offer].only_v);
+        // What the host cannot give is no setting of it: the note speaks of something else.
+        let noted = noted.filter(|(_, noted)| noted.value.is_none_or(|set_v| volts.may_be(set_v)));
+        let set_v = noted.and_then(|(_, noted)| noted.value);
+        let Some(asks_v) = asked_v(piece, piece.model.needs[link.need].only_v, set_v, &volts) else {
             because.push(missing(piece));
             continue;
         };
-        let volts = given(pieces, plugged, link.host, host.model.offers[link.offer].only_v);
         let best_v = volts.nearest(asks_v);
         let part = piece.part();
         because.push(match (noted, best_v) {
@@ -48,6 +49,18 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Vec<B
         });
     }
     because
+}
+
+/// The core voltage that a processor asks: as told, of a range what its host is set to or gives nearest, or that of a
+/// socket that is used at one voltage alone.
+fn asked_v(piece: &Piece, only_v: Option<f64>, set_v: Option<f64>, given: &Volts) -> Option<f64> {
+    let told = piece.figure(Figure::CoreVoltageV).filter(|volts| *volts > 0.0);
+    let within = || {
+        let (least, most) = piece.model.volts.range?;
+        let middle = f64::midpoint(least, most);
+        Some(set_v.or_else(|| given.nearest(middle)).unwrap_or(middle).clamp(least, most))
+    };
+    told.or_else(within).or(only_v)
 }
 
 /// Modules plugged into a host.

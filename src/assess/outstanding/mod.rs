@@ -185,6 +185,8 @@ impl Task {
     pub fn power_effect(&self) -> PowerEffect {
         match self.state {
             WorkState::Doing if self.nature() != Nature::Care => PowerEffect::No,
+            // What came of it nobody knows.
+            WorkState::Failed if self.rule().is_none() => self.power.max(PowerEffect::NotKnown),
             WorkState::Doing | WorkState::Failed => self.power.max(PowerEffect::Remark),
             _ => self.power,
         }

@@ -26,11 +26,10 @@ impl Reason {
                     proof.power_when_failed.map_or(proof.power, |effect| effect.max(proof.power))
                 }
                 // What nobody could decide is not known where a failure would say no.
-                Standing::Undecided => {
-                    let doubt = proof.power_when_failed.map(|effect| effect.min(PowerEffect::NotKnown));
-                    doubt.map_or(proof.power, |effect| effect.max(proof.power))
-                }
+                Standing::Undecided if proof.power_when_failed == Some(PowerEffect::No) => PowerEffect::NotKnown,
+                Standing::Undecided if proof.power_when_failed.is_some() => PowerEffect::Remark.max(proof.power),
                 Standing::NeverRun
+                | Standing::Undecided
                 | Standing::InFuture
                 | Standing::Voided { .. }
                 | Standing::Changed { .. }

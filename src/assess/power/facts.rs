@@ -51,7 +51,7 @@ fn of_answer(
     let part = file.part.id;
     let given = match &answer.given {
         Given::Is(given) => given,
-        Given::DoesNotApply if question.power > PowerEffect::Nothing => {
+        Given::DoesNotApply if question.power_on(file.part.kind) > PowerEffect::Nothing => {
             let always = question.always_on.contains(&file.part.kind);
             let effect = if always { PowerEffect::NotKnown } else { PowerEffect::Remark };
             let (question, why) = (Arc::clone(question), answer.note.as_str().into());
@@ -127,7 +127,7 @@ fn is_out_of_limits(file: &CapacitorFile) -> bool {
 pub(super) fn not_looked(file: &PartFile, proofs: &[ProofStanding], rules: &Rules, today: NaiveDate) -> Vec<Reason> {
     let part = file.part.id;
     let surveys: Vec<&Survey> = file.surveys_until(today).collect();
-    let could_hurt = |question: &&Arc<Question>| question.power > PowerEffect::Nothing;
+    let could_hurt = |question: &&Arc<Question>| question.power_on(file.part.kind) > PowerEffect::Nothing;
     if surveys.is_empty() {
         let asks = rules.questions_for(file.part.kind).iter().any(|question| could_hurt(&question));
         return asks.then_some(Reason::Unsurveyed { part }).into_iter().collect();
