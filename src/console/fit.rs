@@ -289,7 +289,8 @@ fn write_settings(lines: &mut String, form: &Form, tells_all: bool) {
             let _ = write!(lines, "\n      {}", text!("best: {setting}", setting = best.said()));
         }
     }
-    let is_told = |setting: &&SettingForm| Some(*setting) == form.setting.as_ref() || Some(*setting) == form.best.as_ref();
+    let is_told =
+        |setting: &&SettingForm| Some(*setting) == form.setting.as_ref() || Some(*setting) == form.best.as_ref();
     let others: Vec<&SettingForm> = form.settings.iter().filter(|setting| !is_told(setting)).collect();
     let most = if tells_all { others.len() } else { MOST_SETTINGS.min(others.len()) };
     for setting in &others[..most] {

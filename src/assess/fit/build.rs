@@ -121,7 +121,9 @@ impl<'r> Build<'r> {
         self.judge(|constraint| match constraint {
             Constraint::Connectors => false,
             Constraint::Clocks => stale[constraint as usize] || rehung,
-            Constraint::Voltage | Constraint::Drives | Constraint::Memory | Constraint::Cooling => stale[constraint as usize] || replug,
+            Constraint::Voltage | Constraint::Drives | Constraint::Memory | Constraint::Cooling => {
+                stale[constraint as usize] || replug
+            }
             _ => stale[constraint as usize],
         });
         old
@@ -170,7 +172,8 @@ impl<'r> Build<'r> {
                 Constraint::Dates => dates::judge(pieces, asked.window),
             };
             for piece in pieces.iter().filter(|piece| !piece.model.nonsense.is_empty()) {
-                let own = piece.model.nonsense.iter().filter(|(figure, _)| Constraint::of_figure(*figure) == constraint);
+                let own =
+                    piece.model.nonsense.iter().filter(|(figure, _)| Constraint::of_figure(*figure) == constraint);
                 let told = own.map(|(figure, value)| Because::FigureNonsense {
                     part: piece.part(),
                     figure: *figure,

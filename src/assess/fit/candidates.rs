@@ -331,7 +331,8 @@ impl<'r> Trial<'r> {
         self.put(piece);
         let mut both = self.build.clone();
         both.add(adapter.clone());
-        let own = |one: &&Because| is_own(one, piece.part(), &self.without) || is_own(one, adapter.part(), &self.without);
+        let own =
+            |one: &&Because| is_own(one, piece.part(), &self.without) || is_own(one, adapter.part(), &self.without);
         both.because().filter(own).cloned().collect()
     }
 
@@ -371,10 +372,9 @@ fn is_like(because: &Because, known: &Because) -> bool {
         (Because::TooMuchMemory { .. }, Because::TooMuchMemory { .. })
         | (Because::NotAllCached { .. }, Because::NotAllCached { .. }) => true,
         (Because::BankMixed { connector, .. }, Because::BankMixed { connector: same, .. }) => connector == same,
-        (
-            Because::BankShort { connector, short, .. },
-            Because::BankShort { connector: same, short: before, .. },
-        ) => connector == same && short <= before,
+        (Because::BankShort { connector, short, .. }, Because::BankShort { connector: same, short: before, .. }) => {
+            connector == same && short <= before
+        }
         (one, known) => one == known,
     }
 }

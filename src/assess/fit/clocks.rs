@@ -61,8 +61,7 @@ impl<'a> Given<'a> {
     /// Board and processor with nothing but what is noted to choose from, as far as anything is; `None` where nothing
     /// that counts is noted. What speaks against a note is told.
     fn as_noted(&self, because: &mut Vec<Because>) -> Option<(Board, Processor)> {
-        const CLOCKS: [Setting; 4] =
-            [Setting::BusClock, Setting::Multiplier, Setting::PciDivider, Setting::AgpDivider];
+        const CLOCKS: [Setting; 4] = [Setting::BusClock, Setting::Multiplier, Setting::PciDivider, Setting::AgpDivider];
         let (board, processor) = (&self.board.model.board, &self.processor.model.processor);
         let counts = |setting: &Setting| match setting {
             // A locked processor ignores the board's jumper.
@@ -77,7 +76,10 @@ impl<'a> Given<'a> {
             let (board, processor) = shaped.get_or_insert_with(|| (board.clone(), processor.clone()));
             let is_read = match (setting, noted.value) {
                 (Setting::BusClock, Some(mhz)) => {
-                    board.buses_mhz = vec![real_mhz(mhz)];
+                    let mhz = real_mhz(mhz);
+                    // As the board's design has it, printed to another place.
+                    let own = board.buses_mhz.iter().copied().find(|own| (own / mhz - 1.0).abs() <= ROUNDING);
+                    board.buses_mhz = vec![own.unwrap_or(mhz)];
                     true
                 }
                 (Setting::Multiplier, Some(multiplier)) => {
@@ -129,9 +131,9 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Judge
     let mut because = Vec::new();
     let noted = if asked.is_trial { None } else { given.as_noted(&mut because) };
     let is_unreadable = because.iter().any(|one| matches!(one, Because::SettingUnreadable { .. }));
-    let best = noted.as_ref().and_then(|_| {
-        clock::best(&given.board.model.board, &given.processor.model.processor, given.memory_mhz())
-    });
+    let best = noted
+        .as_ref()
+        .and_then(|_| clock::best(&given.board.model.board, &given.processor.model.processor, given.memory_mhz()));
     if is_unreadable {
         because.extend(best.as_ref().map(|best| could_run(&given, best)));
         return Judged { set: None, best, because };

@@ -27,11 +27,7 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Vec<B
                 because.push(Because::Cooled { part, cooler: pieces[cooler].part() });
             }
             None if is_needed == Some(false) => {}
-            None => because.push(Because::NoCooler {
-                part,
-                is_needed: is_needed.is_some(),
-                may_come: asked.is_trial,
-            }),
+            None => because.push(Because::NoCooler { part, is_needed: is_needed.is_some(), may_come: asked.is_trial }),
         }
     }
     because
@@ -73,13 +69,7 @@ fn hosts(processor: usize, pieces: &[Piece], plugged: &Plugged) -> Vec<usize> {
 
 /// A cooler that no other processor has: one that is told to sit where this processor does, or one whose mounting
 /// nobody told.
-fn cooler(
-    processor: usize,
-    hosts: &[usize],
-    pieces: &[Piece],
-    plugged: &Plugged,
-    used: &[usize],
-) -> Option<usize> {
+fn cooler(processor: usize, hosts: &[usize], pieces: &[Piece], plugged: &Plugged, used: &[usize]) -> Option<usize> {
     let coolers = pieces.iter().enumerate().filter(|(at, piece)| piece.kind() == Kind::Cooler && !used.contains(at));
     let mut untold = None;
     for (at, piece) in coolers {

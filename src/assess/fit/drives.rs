@@ -50,9 +50,8 @@ fn one(
 
 /// As it is told; of a flash-card adapter its own, or that of the card inside it.
 fn capacity_mb(disk: &Piece, pieces: &[Piece]) -> Option<f64> {
-    let card = |piece: &&Piece| {
-        disk.kind() == Kind::FlashAdapter && piece.answers.file.part.inside == Some(disk.part())
-    };
+    let card =
+        |piece: &&Piece| disk.kind() == Kind::FlashAdapter && piece.answers.file.part.inside == Some(disk.part());
     let of_card = || pieces.iter().filter(card).find_map(|card| card.figure(Figure::CapacityMb));
     disk.figure(Figure::CapacityMb).or_else(of_card)
 }

@@ -28,4 +28,6 @@ pub(in crate::assess) use connectors::may_offer;
 pub use connectors::{Link, Plugged};
 pub use model::{Model, Models, Noted, Piece, Port, Volts};
 pub use power::{draws, watts};
-pub use roles::{Placed, RoleFill, Uses, competing, note_unplugged, of_machine, part_reasons, role_reasons, roles, uses};
+pub use roles::{
+    Placed, RoleFill, Uses, competing, note_unplugged, of_machine, part_reasons, role_reasons, roles, uses,
+};

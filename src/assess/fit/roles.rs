@@ -164,12 +164,7 @@ pub fn role_reasons(file: &MachineFile, fills: &[RoleFill], placed: &[Placed]) -
 }
 
 /// Why the second gate holds, but for work: parts that are elsewhere or only planned, connectors, dates.
-pub fn part_reasons(
-    file: &MachineFile,
-    placed: &[Placed],
-    uses: &Uses,
-    build: &Build,
-) -> Vec<Reason> {
+pub fn part_reasons(file: &MachineFile, placed: &[Placed], uses: &Uses, build: &Build) -> Vec<Reason> {
     let mut reasons = Vec::new();
     let here = file.machine.id;
     for placed in placed {
