@@ -104,6 +104,9 @@ impl Check<'_> {
         for proof in value.shown_by.iter().filter(|proof| !self.proofs.contains(proof.as_str())) {
             self.errors.push(at.error_at(proof, text!("is shown by the unknown proof `{name}`", name = proof)));
         }
+        for work in value.void_after.iter().filter(|work| !self.work.contains(work.as_str())) {
+            self.errors.push(at.error_at(work, text!("says nothing after the unknown work `{name}`", name = work)));
+        }
         for other in value.agrees_with.iter().filter(|other| !self.questions.contains(other.as_str())) {
             self.errors.push(at.error_at(other, text!("agrees with the unknown question `{name}`", name = other)));
         }

@@ -66,6 +66,9 @@ pub struct Question {
     /// The test that answers it as well, by name. Work that touches the part's circuits makes both unknown again.
     #[serde(default)]
     pub shown_by: Option<String>,
+    /// Work after which the answer says nothing any more, by name: what was set anew is to be read anew.
+    #[serde(default)]
+    pub void_after: Vec<String>,
     /// A question to another part of the same machine whose answer must be of the same name: the board's plug and the
     /// supply's.
     #[serde(default)]

@@ -29,4 +29,5 @@ mod measuring;
 mod pictures;
 #[path = "../support/records.rs"]
 mod records;
+mod settings;
 mod supply;

@@ -76,7 +76,10 @@ impl<'a> Given<'a> {
             let (board, processor) = shaped.get_or_insert_with(|| (board.clone(), processor.clone()));
             let is_read = match (setting, noted.value) {
                 (Setting::BusClock, Some(mhz)) => {
-                    board.buses_mhz = vec![real_mhz(mhz)];
+                    let mhz = real_mhz(mhz);
+                    // As the board's design has it, printed to another place.
+                    let own = board.buses_mhz.iter().copied().find(|own| (own / mhz - 1.0).abs() <= ROUNDING);
+                    board.buses_mhz = vec![own.unwrap_or(mhz)];
                     true
                 }
                 (Setting::Multiplier, Some(multiplier)) => {
@@ -127,11 +130,12 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Judge
     let given = Given { adapter, ..given };
     let mut because = Vec::new();
     let noted = if asked.is_trial { None } else { given.as_noted(&mut because) };
-    let is_unreadable = because.iter().any(|one| matches!(one, Because::SettingUnreadable { .. }));
+    // What a note does not tell, or the processor does not obey, leaves open what it runs at.
+    let is_open = !because.is_empty();
     let best = noted
         .as_ref()
         .and_then(|_| clock::best(&given.board.model.board, &given.processor.model.processor, given.memory_mhz()));
-    if is_unreadable {
+    if is_open {
         because.extend(best.as_ref().map(|best| could_run(&given, best)));
         return Judged { set: None, best, because };
     }

@@ -259,7 +259,7 @@ pub struct Models<'r> {
     names: Names<'r>,
     by_design: HashMap<DesignId, Arc<Model>>,
     /// Boards that have their own posts, see [`Models::with_posts`].
-    with_posts: HashMap<DesignId, Arc<Model>>,
+    with_posts: HashMap<(DesignId, Vec<bool>), Arc<Model>>,
     unknown: Arc<Model>,
 }
 
@@ -284,9 +284,10 @@ impl<'r> Models<'r> {
             }
         };
         let model = Arc::clone(model);
-        let has_posts = |rule: &Arc<RetentionRule>| retention::has_own(&answers.file, rule);
-        let is_posted = answers.file.part.kind == Kind::Mainboard && self.rules.retention.iter().any(has_posts);
-        let model = if is_posted { self.with_posts(&model, answers) } else { model };
+        let is_board = answers.file.part.kind == Kind::Mainboard && !answers.file.surveys.is_empty();
+        let posts = |rule: &Arc<RetentionRule>| retention::has_own(&answers.file, rule);
+        let posts: Vec<bool> = self.rules.retention.iter().filter(|_| is_board).map(posts).collect();
+        let model = if posts.contains(&true) { self.with_posts(&model, posts) } else { model };
         let by_eye = |file: &&FindingFile| {
             !matches!(file.state(), FindingState::Cured | FindingState::Confirmed)
                 && self.rules.finding(&file.finding.what).is_some_and(|rule| rule.by_eye)
@@ -298,13 +299,13 @@ impl<'r> Models<'r> {
 
 impl Models<'_> {
     /// A board whose survey says that the posts, lugs or frame for what sits in it are there: they count as offered.
-    fn with_posts(&mut self, model: &Arc<Model>, answers: &PartAnswers) -> Arc<Model> {
-        let Some(design) = model.design else { return Arc::clone(model) };
-        if let Some(known) = self.with_posts.get(&design) {
+    fn with_posts(&mut self, model: &Arc<Model>, posts: Vec<bool>) -> Arc<Model> {
+        let Some(key) = model.design.map(|design| (design, posts)) else { return Arc::clone(model) };
+        if let Some(known) = self.with_posts.get(&key) {
             return Arc::clone(known);
         }
         let mut posted = Model::clone(model);
-        for rule in self.rules.retention.iter().filter(|rule| retention::has_own(&answers.file, rule)) {
+        for (rule, _) in self.rules.retention.iter().zip(&key.1).filter(|(_, has_own)| **has_own) {
             let places = model.offers.iter().filter(|port| rule.board.iter().any(|board| **board == *port.id));
             let count = places.map(|port| port.count).max().unwrap_or_default();
             if count > 0 && posted.offers.iter().all(|port| *port.id != *rule.mechanism) {
@@ -312,7 +313,7 @@ impl Models<'_> {
             }
         }
         let posted = Arc::new(posted);
-        self.with_posts.insert(design, Arc::clone(&posted));
+        self.with_posts.insert(key, Arc::clone(&posted));
         posted
     }
 }

@@ -107,9 +107,14 @@ fn by_hand(work: &Work, file: &PartFile, tasks: &[Task], rules: &Rules) -> Optio
     }
     let rule: Option<&Arc<WorkRule>> = rules.work(&work.rule);
     if let Some(finding) = work.finding.filter(|_| !work.rule.is_empty()) {
-        let calls_for_work = file.finding(finding).is_some_and(|file| file.state().calls_for_work());
+        let finding = file.finding(finding).filter(|file| file.state().calls_for_work());
         let is_listed = |task: &Task| task.rule().is_some_and(|rule| rule.name == work.rule);
-        if !calls_for_work || work.state == WorkState::Open || tasks.iter().any(is_listed) {
+        // Called for while the finding was worse, and never begun.
+        let is_past = |finding: &FindingFile| {
+            work.state == WorkState::Open
+                && rule.is_none_or(|rule| rule.from_severity.is_some_and(|least| finding.severity() < least))
+        };
+        if finding.is_none_or(is_past) || tasks.iter().any(is_listed) {
             return None;
         }
     }

@@ -141,13 +141,20 @@ pub(super) fn not_looked(file: &PartFile, proofs: &[ProofStanding], rules: &Rule
             let answered = answered(&question, &surveys, months);
             let is_shown = || question.shown_by.as_deref().is_some_and(|proof| is_proven(proof, file, proofs));
             match answered {
-                Ok(looked) if question.shown_by.is_none() || !is_touched_after(file, looked, rules) => None,
+                Ok(looked) if !is_void(&question, file, looked, rules) => None,
                 _ if is_shown() => None,
                 Ok(_) => Some(Reason::NotLooked { part, question, tried: None }),
                 Err(tried) => Some(Reason::NotLooked { part, question, tried }),
             }
         })
         .collect()
+}
+
+/// Whether work that is not certainly before a look makes its answer say nothing any more.
+fn is_void(question: &Question, file: &PartFile, looked: Moment, rules: &Rules) -> bool {
+    let sets_anew = |work: &Work| question.void_after.contains(&work.rule) && work.state.has_touched();
+    file.work.iter().any(|work| sets_anew(work) && !looked.is_surely_after(work.changed))
+        || (question.shown_by.is_some() && is_touched_after(file, looked, rules))
 }
 
 /// Whether a test holds today, and no work has touched the part's circuits since.

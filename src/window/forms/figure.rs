@@ -23,3 +23,25 @@ pub fn figures(typed: &str, unit: &str) -> Result<Vec<f64>, String> {
     let each = typed.split(';').map(|one| figure(one.trim().strip_suffix(unit).unwrap_or(one)));
     each.filter_map(Result::transpose).collect()
 }
+
+/// Typed dividers with semicolons between them, each perhaps with the bus clock in MHz that it belongs to: "2 @ 75; 3 @
+/// 112 MHz".
+///
+/// # Errors
+/// Says what a divider looks like.
+pub fn dividers(typed: &str) -> Result<Vec<(f64, Option<f64>)>, String> {
+    let one = |one: &str| {
+        let one = one.to_lowercase();
+        let (divider, bus) = one.split_once('@').or_else(|| one.split_once("at")).unwrap_or((&one, ""));
+        let bus = bus.trim();
+        let bus_mhz = figure(bus.strip_suffix("mhz").unwrap_or(bus))?;
+        match figure(divider)? {
+            None if bus_mhz.is_some() => Err(text!("“{typed}” is no divider: write it as 3 @ 112 MHz.", typed = one)),
+            _ if bus_mhz.is_some_and(|mhz| mhz <= 0.0) => {
+                Err(text!("“{typed}” cannot be: a bus clock is above 0.", typed = one))
+            }
+            divider => Ok(divider.map(|divider| (divider, bus_mhz))),
+        }
+    };
+    typed.split(';').map(one).filter_map(Result::transpose).collect()
+}

@@ -1,9 +1,10 @@
 //! One part exchanged for another: whatever is exchanged, the answer is that of the machine judged from nothing.
 
-use benchwright::assess::fit::{Asked, Because, Build, Models, Piece};
+use benchwright::assess::fit::{Asked, Because, Build, Models, Noted, Piece};
 use benchwright::record::{Figure, Kind};
 use benchwright::rules::Rules;
 use benchwright::trade::Span;
+use benchwright::trade::setting::Setting;
 
 use crate::chance::Chance;
 use crate::fitting::Fitting;
@@ -27,7 +28,7 @@ const KINDS: [Kind; 16] = [
     Kind::Riser,
 ];
 
-const PLUGS: [&str; 12] = [
+const PLUGS: [&str; 13] = [
     "socket-5",
     "socket-7",
     "pga-68-coprocessor",
@@ -40,9 +41,10 @@ const PLUGS: [&str; 12] = [
     "scsi-50",
     "drive-4pin",
     "baby-at",
+    "cooler-socket-7",
 ];
 
-const FIGURES: [(Figure, [f64; 3]); 22] = [
+const FIGURES: [(Figure, [f64; 3]); 23] = [
     (Figure::BusClockMhz, [50.0, 66.0, 75.0]),
     (Figure::Multiplier, [1.5, 2.0, 3.0]),
     (Figure::CoreClockMhz, [100.0, 133.0, 200.0]),
@@ -57,6 +59,7 @@ const FIGURES: [(Figure, [f64; 3]); 22] = [
     (Figure::AccessNs, [60.0, 70.0, 80.0]),
     (Figure::DiskMostMb, [504.0, 8064.0, 32_256.0]),
     (Figure::CapacityMb, [210.0, 1280.0, 40_000.0]),
+    (Figure::CoolerNeeded, [0.0, 1.0, 1.0]),
     (Figure::Current5vA, [0.5, 2.0, 12.0]),
     (Figure::Current12vA, [0.1, 0.5, 3.0]),
     (Figure::Rating5vA, [10.0, 20.0, 25.0]),
@@ -65,6 +68,13 @@ const FIGURES: [(Figure, [f64; 3]); 22] = [
     (Figure::LengthMm, [120.0, 220.0, 330.0]),
     (Figure::CardRoomMm, [200.0, 300.0, 340.0]),
     (Figure::HeightMm, [30.0, 50.0, 90.0]),
+];
+
+const SETTINGS: [(&str, [&str; 3]); 4] = [
+    ("bus clock", ["66 MHz", "50", "as printed"]),
+    ("multiplier", ["x2", "3,0", "?"]),
+    ("core voltage", ["3.3 V", "2.8", "low"]),
+    ("PCI divider", ["2", "1/3", "?"]),
 ];
 
 fn piece(kind: Kind, chance: &mut Chance, fitting: &mut Fitting) -> Piece {
@@ -76,11 +86,20 @@ fn piece(kind: Kind, chance: &mut Chance, fitting: &mut Fitting) -> Piece {
     for (figure, values) in FIGURES {
         for value in values {
             if chance.below(4) == 0 {
-                figures.push((figure, value));
+                // Now and then what cannot be.
+                figures.push((figure, if chance.below(40) == 0 { -value } else { value }));
             }
         }
     }
-    fitting.piece(kind, &needs, &offers, &figures)
+    let mut piece = fitting.piece(kind, &needs, &offers, &figures);
+    for (name, values) in SETTINGS {
+        if chance.below(5) == 0 {
+            let said = values[chance.below(3)];
+            let setting = Setting::of_name(name).unwrap();
+            piece.noted.push(Noted { setting, value: setting.read(said), said: said.into() });
+        }
+    }
+    piece
 }
 
 fn told(build: &Build) -> Vec<Because> {

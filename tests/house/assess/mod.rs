@@ -8,6 +8,8 @@ mod findings;
 mod fit;
 mod fit_gate;
 mod fit_pieces;
+mod fit_roles;
+mod fit_set;
 mod fit_swap;
 mod inspections;
 mod kits;

@@ -6,7 +6,7 @@ use super::about::About;
 use crate::record::{Change, DesignFigure, DesignFile, Figure, Word, figure_unit};
 use crate::store::Store;
 use crate::text;
-use crate::window::forms::figures;
+use crate::window::forms::{dividers, figures};
 use crate::window::outbox::Outbox;
 use crate::window::widgets::{Edit, Fact, remark, row_ui};
 
@@ -30,8 +30,17 @@ fn key(name: &str) -> String {
     format!("design {name}")
 }
 
+/// Dividers of a board may belong to one of its bus clocks.
+fn is_divider(name: &str) -> bool {
+    matches!(Figure::named(name), Some(Figure::PciDivider | Figure::AgpDivider))
+}
+
 fn values(rows: &[&DesignFigure]) -> String {
-    rows.iter().map(|row| row.value.to_string()).collect::<Vec<_>>().join("; ")
+    let one = |row: &&DesignFigure| match row.at_bus_mhz {
+        Some(mhz) => format!("{} @ {mhz} MHz", row.value),
+        None => row.value.to_string(),
+    };
+    rows.iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
 /// Draws the figures that are told or asked of the design's kind.
@@ -58,7 +67,9 @@ pub fn figures_ui(ui: &mut Ui, file: &DesignFile, edit: &mut Edit, outbox: &mut 
 
 fn figure_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox) {
     let key = key(told.name);
-    let fact = Fact { unit: figure_unit(told.name), ..Fact::line(&key, told.label) };
+    let unit =
+        if is_divider(told.name) { text!("(perhaps of one bus clock: 3 @ 112 MHz)") } else { figure_unit(told.name) };
+    let fact = Fact { unit, ..Fact::line(&key, told.label) };
     if told.rows.is_empty() {
         if let Some(typed) = edit.fact_ui(ui, fact, "") {
             keep(told, &typed, edit, fact.key, outbox);
@@ -93,11 +104,16 @@ fn source_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox)
 /// Writes what is typed, takes out what is not there any more, or says what is wrong beside it. Rows keep their keys
 /// and sources in their order.
 fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut Outbox) {
-    let values = match figures(typed, figure_unit(told.name)) {
+    let values = if is_divider(told.name) {
+        dividers(typed)
+    } else {
+        figures(typed, figure_unit(told.name)).map(|values| values.into_iter().map(|value| (value, None)).collect())
+    };
+    let values: Vec<(f64, Option<f64>)> = match values {
         Ok(values) => values,
         Err(wrong) => return edit.refuse(key, typed, wrong),
     };
-    if values.iter().any(|value| *value < 0.0) {
+    if values.iter().any(|(value, _)| *value < 0.0) {
         return edit.refuse(key, typed, text!("“{typed}” cannot be: it is 0 or more.", typed = typed));
     }
     if values.len() > 1 && !told.may_repeat {
@@ -106,16 +122,16 @@ fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut O
     let title = text!("Change “{what}” of {design}", what = told.label, design = told.file.design.title());
     let mut change = Change::new(title);
     let source = told.rows.first().map(|row| row.source.clone()).unwrap_or_default();
-    for (at, value) in values.iter().copied().enumerate() {
+    for (at, (value, at_bus_mhz)) in values.iter().copied().enumerate() {
         change.put(match told.rows.get(at) {
-            Some(row) => DesignFigure { value, ..(*row).clone() },
+            Some(row) => DesignFigure { value, at_bus_mhz, ..(*row).clone() },
             None => DesignFigure {
                 id: Store::new_id(),
                 design: told.file.design.id,
                 figure: told.name.to_owned(),
                 value,
                 source: source.clone(),
-                at_bus_mhz: None,
+                at_bus_mhz,
             },
         });
     }

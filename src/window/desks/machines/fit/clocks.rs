@@ -1,4 +1,4 @@
-//! Clocks: the chosen setting in one line, and a table of the others, each with what it does to every clock.
+//! Clocks: as it is set and the best in a line each, and a table of the others, each with what it does to every clock.
 
 use egui::{Grid, Ui};
 
@@ -28,31 +28,44 @@ struct Setting {
 /// What a setting says in one column.
 type Cell = fn(&Setting) -> &String;
 
-/// The settings that board and processor allow together, the chosen one first.
+/// The settings that board and processor allow together.
 pub struct Clocks {
-    settings: Vec<Setting>,
+    /// What is judged: as it is noted, else the best; `None` where a note cannot be read.
+    set: Option<Setting>,
+    /// The best, where it is another.
+    best: Option<Setting>,
+    others: Vec<Setting>,
 }
 
 impl Clocks {
     /// `None` where figures are missing.
     pub fn of(build: &Build) -> Option<Self> {
-        build.setting()?;
-        let settings: Vec<Setting> = build.settings().iter().map(Setting::of).collect();
-        (!settings.is_empty()).then_some(Self { settings })
+        let (set, best) = (build.setting(), build.best());
+        set.or(best)?;
+        let is = |row: &Row, known: Option<&Row>| known.is_some_and(|known| known.settings == row.settings);
+        let others = build.settings();
+        let others = others.iter().filter(|row| !is(row, set) && !is(row, best)).map(Setting::of).collect();
+        let best = best.filter(|best| !is(best, set));
+        Some(Self { set: set.map(Setting::of), best: best.map(Setting::of), others })
     }
 
     /// Draws them; `shows_all` keeps whether all are unfolded.
     pub fn ui(&self, ui: &mut Ui, shows_all: &mut bool) {
-        let Some((chosen, others)) = self.settings.split_first() else { return };
-        ui.horizontal_wrapped(|ui| {
-            ui.label(strong(text!("{setting} = {core} MHz", setting = chosen.set, core = chosen.core)));
-            let beside = chosen.beside();
-            // An empty word would leave the next one without its place.
-            if !beside.is_empty() {
-                ui.label(body(beside));
+        let Self { set, best, others } = self;
+        match (set, best) {
+            (Some(set), None) => {
+                set.line_ui(ui, &text!("{setting} = {core} MHz", setting = set.set, core = set.core));
             }
-            chosen.verdict_ui(ui);
-        });
+            (Some(set), Some(_)) => {
+                set.line_ui(ui, &text!("As set: {setting} = {core} MHz", setting = set.set, core = set.core));
+            }
+            (None, _) => {
+                ui.label(strong(text!("As set: not known")));
+            }
+        }
+        if let Some(best) = best {
+            best.line_ui(ui, &text!("Best: {setting} = {core} MHz", setting = best.set, core = best.core));
+        }
         if others.is_empty() {
             ui.label(remark(ui, text!("Board and processor allow no other setting.")));
             return;
@@ -124,6 +137,18 @@ impl Setting {
             },
             word: if words.is_empty() { Reach::Within.said().to_owned() } else { words.join(", ") },
         }
+    }
+
+    fn line_ui(&self, ui: &mut Ui, line: &str) {
+        ui.horizontal_wrapped(|ui| {
+            ui.label(strong(line));
+            let beside = self.beside();
+            // An empty word would leave the next one without its place.
+            if !beside.is_empty() {
+                ui.label(body(beside));
+            }
+            self.verdict_ui(ui);
+        });
     }
 
     fn beside(&self) -> String {
