@@ -61,13 +61,12 @@ fn alike<'p>(pieces: &'p [Piece], plugged: &Plugged, board: &Piece) -> Vec<Alike
         if plugged.link(pieces, at, Family::Memory).is_none() {
             continue;
         }
-        match all.iter_mut().find(|known| known.port.number == port.number) {
-            Some(known) => known.modules.push(module),
-            None => {
-                let width = port.width_bits.filter(|width| BANKED_BITS.contains(width)).map(u32::from);
-                let per_bank = width.map_or(Some(1), |width| Some((bus? / width).max(1)));
-                all.push(Alike { port, modules: vec![module], per_bank });
-            }
+        if let Some(known) = all.iter_mut().find(|known| known.port.number == port.number) {
+            known.modules.push(module);
+        } else {
+            let width = port.width_bits.filter(|width| BANKED_BITS.contains(width)).map(u32::from);
+            let per_bank = width.map_or(Some(1), |width| Some((bus? / width).max(1)));
+            all.push(Alike { port, modules: vec![module], per_bank });
         }
     }
     all

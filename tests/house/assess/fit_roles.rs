@@ -3,7 +3,7 @@
 use benchwright::assess::fit::candidates::{Candidate, Candidates};
 use benchwright::assess::fit::{Because, Models, Verdict};
 use benchwright::assess::offer::Offered;
-use benchwright::assess::supplies::to_buy;
+use benchwright::assess::supplies::{ToBuy, to_buy};
 use benchwright::assess::{Answers, Gate, GateState, Reason};
 use benchwright::record::*;
 use benchwright::rules::Rules;
@@ -100,7 +100,7 @@ fn a_drive_that_plugs_into_nothing_fills_no_role_and_what_would_plug_in_is_bough
     assert_eq!(state, GateState::Held);
     assert!(matches!(&reasons[..], [Reason::PluggedNowhere { part, .. }] if *part == id(2)), "{reasons:?}");
     assert_eq!(answers.machines[0].readiness.roles[1].missing, 1);
-    let buy: Vec<String> = to_buy(&logbook, &answers, &rules).iter().map(|one| one.said()).collect();
+    let buy: Vec<String> = to_buy(&logbook, &answers, &rules).iter().map(ToBuy::said).collect();
     let wanted = buy.iter().find(|line| line.starts_with("Optical drive")).unwrap_or_else(|| panic!("{buy:?}"));
     assert!(wanted.contains("IDE"), "{wanted}");
     let offered = Offered::read("Optical drive", &["ide-40".to_owned()], &[], "", &rules.connectors).unwrap();
