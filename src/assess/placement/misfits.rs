@@ -126,5 +126,5 @@ fn is_role_of(
     kind: Kind,
 ) -> bool {
     let file = asked.logbook.machine(machine);
-    file.is_some_and(|file| file.roles.iter().any(|known| Some(known.id) == role && known.kind == kind))
+    file.is_some_and(|file| file.roles.iter().any(|known| Some(known.id) == role && known.takes(kind)))
 }

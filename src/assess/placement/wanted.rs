@@ -42,27 +42,27 @@ impl<'a> Wanted<'a> {
         giving.sort_by_key(|role| !role.required);
         let mut must_offer: HashMap<RoleId, Vec<(String, u32)>> = HashMap::new();
         for role in &giving {
-            let usual = self.usual(role.kind);
+            let usual = self.usual_of(role);
             let known = |need: &String| usual.offers.iter().any(|offer| self.rules.connectors.accepts(offer, need));
             must_offer.entry(role.id).or_default().extend(take(&mut open, known));
         }
         for role in giving.iter().filter(|role| role.required) {
             let family = |need: &String| self.rules.connectors.get(need).map(|row| row.family);
-            let may = |need: &String| family(need).is_some_and(|family| may_offer(role.kind, Some(family)));
+            let may = |need: &String| family(need).is_some_and(|family| role.kinds().any(|kind| may_offer(kind, Some(family))));
             must_offer.entry(role.id).or_default().extend(take(&mut open, may));
         }
         let board = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard);
         let mut wishes = Vec::new();
         for (role, count) in empty {
-            let usual = self.usual(role.kind);
-            let board = board.filter(|_| role.kind == Kind::Processor);
+            let usual = self.usual_of(role);
+            let board = board.filter(|_| role.takes(Kind::Processor));
             wishes.push(Wish {
                 machine: file.machine.id,
                 role: Some(role.id),
                 required: role.required,
                 count,
                 kind: Some(role.kind),
-                plugs_into: plugged.places(role.kind, &usual.needs),
+                plugs_into: plugged.places(role, &usual.needs),
                 must_offer: must_offer.remove(&role.id).unwrap_or_default(),
                 core_v: board.and_then(|board| core_voltage(board)),
                 bus_mhz: board.map_or_else(Vec::new, |board| bus_clocks(board)),
@@ -90,6 +90,17 @@ impl<'a> Wanted<'a> {
             }
         }));
         wishes
+    }
+
+    /// What designs of any kind that fills a role need and offer.
+    fn usual_of(&mut self, role: &Role) -> Usual {
+        let mut all = Usual::default();
+        for kind in role.kinds() {
+            let usual = self.usual(kind);
+            all.needs.extend(usual.needs);
+            all.offers.extend(usual.offers);
+        }
+        all
     }
 
     fn usual(&mut self, kind: Kind) -> Usual {
@@ -171,9 +182,9 @@ impl<'a> Plugged<'a> {
         self.seated(&needs).unmet.last() == Some(&0)
     }
 
-    /// The free connectors that a part of a kind plugs into, family by family: of those that designs of the kind are
+    /// The free connectors that a part for a role plugs into, family by family: of those that designs of its kinds are
     /// known to need, else of all that such a part may need.
-    fn places(&self, kind: Kind, usual: &BTreeSet<String>) -> Vec<String> {
+    fn places(&self, role: &Role, usual: &BTreeSet<String>) -> Vec<String> {
         let table = &self.rules.connectors;
         let number = |id: &str| {
             let own = self.offer_ports.iter().find(|port| *port.id == *id).map(|port| port.number);
@@ -185,7 +196,8 @@ impl<'a> Plugged<'a> {
         let told: Vec<Option<Family>> = places.iter().map(|id| family(id)).collect();
         for port in &self.offer_ports {
             let is_new = !told.contains(&port.family) && !places.iter().any(|known| **known == *port.id);
-            if is_new && may_need(kind, &port.id, port.family) && self.is_free(port.number) {
+            let may_need = || role.kinds().any(|kind| may_need(kind, &port.id, port.family));
+            if is_new && may_need() && self.is_free(port.number) {
                 places.push(port.id.to_string());
             }
         }

@@ -140,7 +140,7 @@ impl Placement {
     /// Asks anew where the logbook, or what is wanted, has changed.
     fn ask(&mut self, ui: &Ui, view: &View<'_>) {
         self.pins.let_go_of_written(view.logbook);
-        let ask = Ask { goals: self.goals, pins: self.pins.put.clone(), left_out: self.pins.left_out() };
+        let ask = Ask { goals: self.goals, pins: self.pins.put.clone(), left_out: self.pins.left_out(), ..Ask::default() };
         let key = Key { revision: view.answers.revision, rules: view.rules.version, ask };
         let is_asked = self.asking.as_ref().is_some_and(|asking| asking.key == key);
         if is_asked && !self.waits {
