@@ -65,25 +65,20 @@ impl Effort {
         Self { minutes, voids: voided(asked, answers, &machines) }
     }
 
-    /// Minutes of the tests that it voids.
-    pub fn voided_minutes(&self) -> u32 {
-        self.voids.iter().map(|(_, test)| test.minutes).sum()
-    }
-
     /// In a clause; empty for nothing.
     pub fn said(&self, logbook: &Logbook) -> String {
         let mut clauses = Vec::new();
         if self.minutes > 0 {
             clauses.push(text!("{time} at the bench", time = hours_text(self.minutes)));
         }
-        clauses.extend(self.voids.iter().map(|(machine, test)| {
-            text!(
-                "voids “{test}” of {machine} ({minutes} min)",
-                test = text::say(&test.say),
-                machine = machine_name(logbook, *machine),
-                minutes = test.minutes
-            )
-        }));
+        for same in self.voids.chunk_by(|(one, _), (other, _)| one == other) {
+            let test = |(_, test): &(MachineId, Arc<ProofRule>)| {
+                text!("“{test}” ({minutes} min)", test = text::say(&test.say), minutes = test.minutes)
+            };
+            let tests: Vec<String> = same.iter().map(test).collect();
+            let machine = machine_name(logbook, same[0].0);
+            clauses.push(text!("voids of {machine}: {tests}", machine = machine, tests = tests.join(", ")));
+        }
         clauses.join("; ")
     }
 }

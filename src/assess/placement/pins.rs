@@ -95,13 +95,16 @@ fn left_alone(logbook: &Logbook, ask: &Ask, alone: &LeftAlone, pins: HashMap<Par
         for (part, role) in told.into_iter().chain(untold) {
             let Some(known) = logbook.part(part).filter(|_| !pins.seats.contains_key(&part)) else { continue };
             let has_room = |role: &RoleId| room.get(role).is_some_and(|room| *room > 0);
-            let of_kind = || file.roles.iter().filter(|role| role.takes(known.part.kind)).map(|role| role.id);
-            let role = role.filter(has_room).or_else(|| of_kind().find(has_room));
-            if ask.left_out.iter().any(|(out, of)| *out == part && of.is_none_or(|of| of == machine)) {
+            let mut of_kind = file.roles.iter().filter(|role| role.takes(known.part.kind)).map(|role| role.id);
+            let is_out = ask.left_out.iter().any(|(out, of)| *out == part && of.is_none_or(|of| of == machine));
+            let is_open = match role.filter(|role| room.contains_key(role)) {
+                Some(role) => !alone.holds_role(machine, Some(role)),
+                None => of_kind.clone().any(|role| !alone.holds_role(machine, Some(role))),
+            };
+            if is_out || is_open {
                 continue;
             }
-            match role {
-                Some(role) if !alone.holds_role(machine, Some(role)) => {}
+            match role.filter(has_room).or_else(|| of_kind.find(has_room)) {
                 Some(role) => {
                     *room.entry(role).or_default() -= 1;
                     pins.seats.insert(part, Pin { machine, role: Some(role) });
