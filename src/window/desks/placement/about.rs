@@ -90,7 +90,7 @@ fn rivals(asked: &Asked, proposal: &Proposal, part: PartId) -> Vec<usize> {
 
 /// Machines with a role for a kind, but for one.
 fn elsewhere(asked: &Asked, kind: Kind, here: Option<MachineId>) -> Vec<MachineId> {
-    let files = asked.logbook.machines.iter().filter(|file| file.roles.iter().any(|role| role.kind == kind));
+    let files = asked.logbook.machines.iter().filter(|file| file.roles.iter().any(|role| role.takes(kind)));
     files.map(|file| file.machine.id).filter(|machine| Some(*machine) != here).collect()
 }
 
