@@ -28,7 +28,8 @@ use super::{Answer, as_json};
 use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::schedule::{
-    self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, Undated, circle_sentence, schedule,
+    self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, Undated, circle_sentence,
+    schedule,
 };
 use crate::text;
 

@@ -264,6 +264,17 @@ def main():
             more = check_order(program, logbook, exported(program, logbook), hours)
             pairs, undated = pairs + more[0], undated + more[1]
         check_pace(program, large, exported(program, large))
+        # The same workshop with every box of materials empty.
+        records, bare = exported(program, sample), f"{folder}/bare"
+        for material in records["material"]:
+            material["stock"] = 0
+        pathlib.Path(f"{folder}/bare.json").write_text(json.dumps(records), encoding="utf-8")
+        run(program, "new", bare)
+        run(program, "import", bare, f"{folder}/bare.json")
+        if not any(piece["lacks_material"] for piece in answer(program, "schedule", bare, "--hours-per-week", "6")["work"]):
+            sys.exit("no work waits for materials, though every box is empty")
+        more = check_order(program, bare, records, 6)
+        pairs, undated = pairs + more[0], undated + more[1]
     print(f"evenings: {cases} choices of {weighed // cases} items each are worth what HiGHS (scipy {scipy.__version__}) finds;")
     print(f"  schedules of {machines} machines agree with networkx {networkx.__version__} and scipy.stats;")
     print(f"  {pairs} orders hold by the tables, {undated} machines wait for their roles")

@@ -194,18 +194,7 @@ impl Asked<'_> {
             let live = answers.takes_current;
             let home = there.iter().find(|(.., is_fitted)| live && *is_fitted);
             let home = home.and_then(|(machine, ..)| self.machines.iter().position(|known| known == machine));
-            self.question.spares.push(Spare {
-                tag,
-                needs,
-                offers,
-                known,
-                draws,
-                gives,
-                options,
-                live,
-                home,
-                pinned,
-            });
+            self.question.spares.push(Spare { tag, needs, offers, known, draws, gives, options, live, home, pinned });
             self.today.push(fitted_at.or(planned_at));
             self.parts.push(part);
             self.pieces.push(piece);

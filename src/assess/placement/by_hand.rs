@@ -92,7 +92,9 @@ impl Search<'_> {
             placed.push((spare, option));
             let changes = self.question.spares[spare].live && !choice.fitted && !is_changed[machine];
             let change_cost = if changes { self.question.machines[machine].change_cost } else { 0 };
-            if choice.worth > (open(placed) - before) * self.question.open_cost + change_cost && self.holds(machine, placed) {
+            if choice.worth > (open(placed) - before) * self.question.open_cost + change_cost
+                && self.holds(machine, placed)
+            {
                 self.taken[spare] = Some(option);
                 room[choice.seat] -= 1;
             } else {

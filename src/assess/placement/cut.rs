@@ -21,8 +21,10 @@ struct Sort {
     /// No more of each than the machine can use.
     offers: Vec<(usize, u32)>,
     known: bool,
-    /// Only where a machine's tests hang on it.
+    /// Whether tests of the seat's machine hang on it.
     changes: bool,
+    /// The machine whose tests hang on it, wherever it goes.
+    roams_from: Option<usize>,
     /// Only where the machine's rails may be short.
     draws: Vec<i64>,
     gives: Vec<i64>,
@@ -37,6 +39,7 @@ impl Sort {
         };
         self.known == other.known
             && self.changes <= other.changes
+            && (self.roams_from.is_none() || self.roams_from == other.roams_from)
             && self.named == other.named
             && other.offers.iter().all(|offer| no_less(&self.offers, *offer))
             && self.draws.iter().zip(&other.draws).all(|(own, other)| own <= other)
@@ -178,11 +181,14 @@ impl<'a> Cut<'a> {
                 let of_rails = |figures: &[i64]| if tight[machine] { figures.to_vec() } else { Vec::new() };
                 let mut draws = of_rails(&spare.draws);
                 draws.resize(question.rails.len(), 0);
+                let is_tested = |machine: &usize| question.machines[*machine].change_cost > 0;
+                let roams_from = spare.home.filter(|home| is_tested(home) && !question.has_seat_at_home(spare));
                 let sort = Sort {
                     needs: spare.needs.clone(),
                     offers: spare.offers.iter().filter_map(useful).collect(),
                     known: spare.known,
-                    changes: spare.live && question.machines[machine].change_cost > 0,
+                    changes: spare.live && is_tested(&machine),
+                    roams_from,
                     draws,
                     gives: of_rails(&spare.gives),
                     named: named[at].clone(),

@@ -77,7 +77,7 @@ impl Effort {
             };
             let tests: Vec<String> = same.iter().map(test).collect();
             let machine = machine_name(logbook, same[0].0);
-            clauses.push(text!("voids of {machine}: {tests}", machine = machine, tests = tests.join(", ")));
+            clauses.push(text!("voids {tests} of {machine}", tests = tests.join(", "), machine = machine));
         }
         clauses.join("; ")
     }

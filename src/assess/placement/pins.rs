@@ -87,8 +87,7 @@ fn left_alone(logbook: &Logbook, ask: &Ask, alone: &LeftAlone, pins: HashMap<Par
                 *room = room.saturating_sub(1);
             }
         }
-        let fitted: Vec<(PartId, Option<RoleId>)> =
-            file.fitted().map(|fitting| (fitting.part, fitting.role)).collect();
+        let fitted: Vec<(PartId, Option<RoleId>)> = file.fitted().map(|fitting| (fitting.part, fitting.role)).collect();
         // Those whose role is known come before those that take what is free.
         let (told, untold): (Vec<_>, Vec<_>) =
             fitted.into_iter().partition(|(_, role)| role.is_some_and(|role| room.contains_key(&role)));

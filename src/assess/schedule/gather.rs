@@ -162,7 +162,8 @@ impl Gathering<'_> {
             part.tasks[at].waits_for.iter().for_each(|before| needed[usize::from(*before)] = true);
         }
         let (own, looks): (Vec<usize>, Vec<usize>) = (0..part.tasks.len()).partition(|at| needed[*at]);
-        let voids = |task: &Task, test: &str| task.rule().is_some_and(|rule| rule.voids.iter().any(|name| name == test));
+        let voids =
+            |task: &Task, test: &str| task.rule().is_some_and(|rule| rule.voids.iter().any(|name| name == test));
         let voiding = own.iter().filter_map(|at| part.tasks[*at].rule());
         of_part.voids = voiding.flat_map(|rule| &rule.voids).cloned().collect();
         of_part.needs = own.into_iter().map(|at| first + at).collect();

@@ -267,10 +267,7 @@ fn beside(readiness: &super::Readiness) -> usize {
     let dated = |reason: &&Reason| {
         matches!(
             reason,
-            Reason::Work { .. }
-                | Reason::PartProof { .. }
-                | Reason::MachineProof { .. }
-                | Reason::PlannedOnly { .. }
+            Reason::Work { .. } | Reason::PartProof { .. } | Reason::MachineProof { .. } | Reason::PlannedOnly { .. }
         )
     };
     reasons.filter(|reason| !dated(reason)).count()

@@ -10,10 +10,10 @@ use crate::assess::Answers;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::schedule::{Ground, MachinePlan, Planned, Schedule, Terms, Undated, circle_sentence, schedule};
 use crate::record::Logbook;
-use crate::{counted, text};
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{Cells, Column, Width};
+use crate::{counted, text};
 
 /// What is asked of the lines.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
