@@ -1,11 +1,16 @@
-//! `place LOGBOOK [--pin TAG=MACHINE] [--leave-out TAG[=MACHINE]] [--weigh GOAL=0..10] [--soonest] [--seconds S]`: which
-//! spare goes into which machine, over all machines and spares at once, and why.
+//! `place LOGBOOK [--pin TAG=MACHINE] [--leave-out TAG[=MACHINE]] [--may-touch MACHINE] [--may-touch-all] [--weigh
+//! GOAL=0..10] [--soonest] [--seconds S]`: which spare goes into which machine, over all machines and spares at once, and
+//! why. A machine past its tests is left as it is, unless it may be touched or something is pinned into it or out of it.
 //!
 //! JSON: `{"worth": 9120, "bound": 9120, "proven": true, "placed": [{"part": "0042", "machine": "…", "role": "Mainboard",
 //! "worth": 1103, "why": [{"say": "proven", "worth": 30}, …], "pinned": false, "next_best": {"part": "0043", "cost": 12,
 //! "proven": true}}, …], "wishes": [{"machine": "…", "role": "Case", "required": true, "count": 1, "say": "…"}, …],
-//! "left": [{"part": "0050", "machine": "…", "role": "…", "worth": 990, "lacks": "…"}, …], "moves": ["Plan 0042 …", …],
-//! "outlook": [{"machine": "…", "missing": 1, "minutes": 85, "wait_hours": 48, "against": ["…"]}, …]}`. `proven` says
+//! "left": [{"part": "0050", "machine": "…", "role": "…", "worth": 990, "lacks": "…"}, …], "moves": [{"say": "Plan 0042 …",
+//! "part": "0042", "minutes": 20, "voids": [{"machine": "…", "test": "…", "minutes": 480}, …]}, …], "voided": [{"machine":
+//! "…", "tests": ["…"], "minutes": 480, "worth": -48}, …], "outlook": [{"machine": "…", "missing": 1, "minutes": 85,
+//! "wait_hours": 48, "against": ["…"], "left_as_it_is": false}, …]}`. A move's `minutes` are those at the bench, `voids` the
+//! tests of whole machines that hold no longer after it; `voided` counts each machine's once, with what that takes off
+//! `worth`. `left_as_it_is` says that a machine is past its tests and not touched. `proven` says
 //! whether no other proposal is worth more, `bound` what none exceeds. `next_best` is what the part's seat would be
 //! filled with without it (`part` is null when it stays empty) and what the whole proposal would be worth less; it is
 //! null for what is pinned, and where time ran out. `wishes` without a role are connectors that stay open. `outlook`
@@ -16,6 +21,7 @@
 //! `assess::placement::question`.
 
 use std::fmt::Write as _;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use anyhow::{anyhow, bail};
@@ -26,10 +32,11 @@ use super::opened::{Opened, Which};
 use super::{Answer, as_json};
 use crate::assess::placement::question::Question;
 use crate::assess::placement::{
-    Ask, Asked, Goals, Lack, Left, NextBest, Proposal, Seated, ask, left_over, next_best, propose,
+    Ask, Asked, Effort, Goals, Lack, Left, Move, NextBest, Proposal, Seated, Term, ask, left_over, next_best, propose,
 };
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Logbook, MachineId, PartId, RoleId};
+use crate::rules::ProofRule;
 use crate::text;
 
 #[derive(Args)]
@@ -49,6 +56,10 @@ pub struct Wanted {
     pin: Vec<String>,
     #[arg(long, value_name = "TAG[=MACHINE]", help = text!("Leave this part out, or out of this machine"))]
     leave_out: Vec<String>,
+    #[arg(long, value_name = "MACHINE", help = text!("Also move parts of this machine, though it is past its tests; may be told several times"))]
+    may_touch: Vec<String>,
+    #[arg(long, help = text!("Also move parts of all machines that are past their tests"))]
+    may_touch_all: bool,
     #[arg(long, value_name = "GOAL=0..10", help = text!("How much a goal matters; 5 is usual. Goals: fill, optional, dates, brief, proven, work, original, stay, urgent"))]
     weigh: Vec<String>,
     #[arg(long, help = text!("Which machines can be ready soonest"))]
@@ -75,7 +86,10 @@ impl Wanted {
                 bail!(text!("no goal is called “{name}”; there are: {known}", name = name, known = known.join(", ")));
             }
         }
-        let mut ask = Ask { goals, ..Ask::default() };
+        let mut ask = Ask { goals, may_touch_all: self.may_touch_all, ..Ask::default() };
+        for name in &self.may_touch {
+            ask.may_touch.push(opened.machine(name)?);
+        }
         for told in &self.pin {
             let wrong = || anyhow!(text!("“{told}” is no tag with a machine: 0042=The studio", told = told));
             let (tag, machine) = told.split_once('=').ok_or_else(wrong)?;
@@ -108,7 +122,8 @@ pub struct Form {
     placed: Vec<SeatedForm>,
     wishes: Vec<WishForm>,
     left: Vec<LeftForm>,
-    moves: Vec<String>,
+    moves: Vec<MoveForm>,
+    voided: Vec<VoidedForm>,
     outlook: Vec<OutlookForm>,
 }
 
@@ -154,6 +169,48 @@ struct LeftForm {
     lacks: String,
 }
 
+/// A move with what it costs.
+#[derive(Serialize)]
+pub struct MoveForm {
+    say: String,
+    part: String,
+    minutes: u32,
+    voids: Vec<TestForm>,
+}
+
+#[derive(Serialize)]
+struct TestForm {
+    machine: String,
+    test: String,
+    minutes: u32,
+}
+
+#[derive(Serialize)]
+struct VoidedForm {
+    machine: String,
+    tests: Vec<String>,
+    minutes: u32,
+    worth: i64,
+}
+
+impl MoveForm {
+    /// Of a move of a proposal.
+    pub fn of(one: &Move, asked: &Asked) -> Self {
+        let Effort { minutes, voids } = Effort::of(asked, one);
+        let test = |(machine, test): &(MachineId, Arc<ProofRule>)| TestForm {
+            machine: machine_name(asked.logbook, *machine),
+            test: text::say(&test.say).to_owned(),
+            minutes: test.minutes,
+        };
+        Self {
+            say: one.sentence(asked.logbook),
+            part: asked.logbook.part(one.part()).map(|file| file.part.tag.clone()).unwrap_or_default(),
+            minutes,
+            voids: voids.iter().map(test).collect(),
+        }
+    }
+}
+
 #[derive(Serialize)]
 struct OutlookForm {
     machine: String,
@@ -161,6 +218,7 @@ struct OutlookForm {
     minutes: u32,
     wait_hours: u32,
     against: Vec<String>,
+    left_as_it_is: bool,
 }
 
 #[derive(Serialize)]
@@ -258,7 +316,17 @@ impl<'a> Told<'a> {
                     lacks: Lack::all(&left.lacks, asked),
                 })
                 .collect(),
-            moves: proposal.moves.iter().map(|one| one.sentence(logbook)).collect(),
+            moves: proposal.moves.iter().map(|one| MoveForm::of(one, asked)).collect(),
+            voided: proposal
+                .voided
+                .iter()
+                .map(|voided| VoidedForm {
+                    machine: machine_name(logbook, voided.machine),
+                    tests: voided.tests.iter().map(|test| text::say(&test.say).to_owned()).collect(),
+                    minutes: voided.minutes,
+                    worth: voided.worth,
+                })
+                .collect(),
             outlook: proposal
                 .outlook
                 .iter()
@@ -268,6 +336,7 @@ impl<'a> Told<'a> {
                     minutes: of.totals.minutes,
                     wait_hours: of.totals.wait_hours,
                     against: of.against.iter().map(|because| because.sentence(logbook, asked.rules)).collect(),
+                    left_as_it_is: asked.alone.holds(of.machine),
                 })
                 .collect(),
         }
@@ -281,11 +350,18 @@ impl<'a> Told<'a> {
             if machine != Some(seated.machine) {
                 machine = Some(seated.machine);
                 let _ = write!(lines, "\n{}", machine_name(logbook, seated.machine));
+                if asked.alone.holds(seated.machine) {
+                    lines += text!(" (past its tests: left as it is)");
+                }
+                for voided in proposal.voided.iter().filter(|voided| voided.machine == seated.machine) {
+                    let voids = Term::Voids { minutes: voided.minutes };
+                    let _ = write!(lines, "\n    {:+} {}", voided.worth, voids.said());
+                }
             }
             let seat = role(logbook, seated.machine, seated.role).unwrap_or_else(|| text!("between").to_owned());
             let part = part_name(logbook, seated.part);
             let _ = write!(lines, "\n  > {seat}: {part}, {}", seated.worth);
-            if seated.pinned {
+            if seated.pinned && !asked.alone.holds_role(seated.machine, seated.role) {
                 lines += text!(", pinned");
             }
             let why: Vec<String> =
@@ -307,7 +383,7 @@ impl<'a> Told<'a> {
             format!("{}: {}", machine_name(logbook, wish.machine), wish.line(logbook, asked.rules))
         };
         section(text!("Wanted:"), proposal.wishes.iter().map(wish).collect());
-        section(text!("To be moved:"), proposal.moves.iter().map(|one| one.sentence(logbook)).collect());
+        section(text!("To be moved:"), proposal.moves.iter().map(|one| one.told(asked)).collect());
         let left = left.iter().map(|left| {
             let best = machine_name(logbook, left.machine);
             format!("{}, {best}: {}", part_name(logbook, left.part), Lack::all(&left.lacks, asked))

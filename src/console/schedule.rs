@@ -6,13 +6,15 @@
 //! "own_rule"}, "paces": [{"sitting": "soldering", "factor": 1.1, "deviation": 0.2, "pieces": 9}, …], "end":
 //! "2026-05-01", "machines": [{"machine": "Orla", "ready": "2026-04-02", "early": "2026-03-28", "late": "2026-04-09",
 //! "deviation_days": 4.2, "alone": "2026-03-20", "alone_days": 18.4, "critical": [3, 4, 9], "needs": [1, 3, 4, 9],
-//! "unplanned": 0, "beside": 2}, …], "work": [{"what": "work", "part": "0042", "machine": "Orla", "title": "…",
+//! "undated": null, "unplanned": 0, "beside": 2}, …], "work": [{"what": "work", "name": "recap", "part": "0042", "machine": "Orla", "title": "…",
 //! "sitting": "soldering", "rule_minutes": 45.0, "minutes": 54.0, "wait_hours": 0.0, "start": "2026-03-12", "over":
 //! "2026-03-13", "start_days": 0.0, "hands_free_days": 1.05, "over_days": 1.05, "after": [0], "held": "hands", "held_by":
 //! 2, "lacks_material": false}, …]}`. `factor` is real minutes to the rule's; `from` is sitting, overall or own_rule.
 //! Days are counted from the first minute of the day of the answer. `critical`, `needs`, `after` and `held_by` are places in
-//! `work`, which stands in the order of the hands; `what` is work, part_proof or machine_proof; `held` is nothing,
-//! after, delivery or hands. `ready` is null where `unplanned` pieces are on parts that are not here; `beside` counts
+//! `work`, which stands in the order of the hands; `what` is work, part_proof, fit or machine_proof; `held` is nothing,
+//! after, delivery or hands. Without a date `ready`, `early` and
+//! `late` are null, and `undated` says why: `{"why": "roles_empty", "say": "when its roles are filled", "count": 2}` (then
+//! `alone` is null too), or not_here where `unplanned` pieces are on parts that are not here; `beside` counts
 //! what holds the machine and is neither work nor proof.
 
 use std::fmt::Write as _;
@@ -26,7 +28,8 @@ use super::{Answer, as_json};
 use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::schedule::{
-    self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, circle_sentence, schedule,
+    self as assess, Ground, Held, Item, MachinePlan, PaceSource, Planned, Spread, Terms, Undated, circle_sentence,
+    schedule,
 };
 use crate::text;
 
@@ -80,17 +83,37 @@ struct MachineForm {
     early: Option<NaiveDate>,
     late: Option<NaiveDate>,
     deviation_days: f64,
-    alone: NaiveDate,
+    alone: Option<NaiveDate>,
     alone_days: f64,
     critical: Vec<usize>,
     needs: Vec<usize>,
+    undated: Option<UndatedForm>,
     unplanned: usize,
     beside: usize,
 }
 
 #[derive(Serialize)]
+struct UndatedForm {
+    why: &'static str,
+    say: &'static str,
+    count: usize,
+}
+
+impl UndatedForm {
+    fn of(undated: Undated) -> Self {
+        let (why, count) = match undated {
+            Undated::RolesEmpty { missing } => ("roles_empty", missing as usize),
+            Undated::NotHere { pieces } => ("not_here", pieces),
+        };
+        Self { why, say: undated.said(), count }
+    }
+}
+
+#[derive(Serialize)]
 struct PlannedForm {
     what: &'static str,
+    /// Of its rule, or of the test; empty for work in the restorer's own words, and for fitting.
+    name: String,
     part: Option<String>,
     machine: String,
     title: String,
@@ -132,7 +155,17 @@ impl Schedule {
 fn sitting(item: &Item, opened: &Opened) -> String {
     match item {
         Item::Work { part, task } => opened.answers.parts[*part].tasks[*task].sitting().to_owned(),
-        Item::PartProof { .. } | Item::MachineProof { .. } => String::new(),
+        Item::PartProof { .. } | Item::Fit { .. } | Item::MachineProof { .. } => String::new(),
+    }
+}
+
+fn name(item: &Item, opened: &Opened) -> String {
+    let answers = &opened.answers;
+    match item {
+        Item::Work { part, task } => answers.parts[*part].tasks[*task].rule().map_or("", |rule| &rule.name).to_owned(),
+        Item::PartProof { part, proof } => answers.parts[*part].proofs[*proof].rule.name.clone(),
+        Item::Fit { .. } => String::new(),
+        Item::MachineProof { machine, proof } => answers.machines[*machine].readiness.proofs[*proof].rule.name.clone(),
     }
 }
 
@@ -159,6 +192,7 @@ fn form(made: &assess::Schedule, opened: &Opened) -> Form {
         alone_days: plan.alone_days,
         critical: plan.critical.clone(),
         needs: plan.needs.clone(),
+        undated: plan.undated.map(UndatedForm::of),
         unplanned: plan.unplanned,
         beside: plan.beside,
     };
@@ -189,8 +223,10 @@ fn planned_form(planned: &Planned, opened: &Opened) -> PlannedForm {
         what: match planned.item {
             Item::Work { .. } => "work",
             Item::PartProof { .. } => "part_proof",
+            Item::Fit { .. } => "fit",
             Item::MachineProof { .. } => "machine_proof",
         },
+        name: name(&planned.item, opened),
         part: planned.part.and_then(|part| opened.logbook.part(part)).map(|file| file.part.tag.clone()),
         machine: machine_name(&opened.logbook, planned.machine),
         title: planned.item.title(&opened.answers),
@@ -231,8 +267,11 @@ fn machine_in_words(plan: &MachinePlan, made: &assess::Schedule, opened: &Opened
         let _ = write!(lines, "\n  {beside}");
     }
     if !plan.critical.is_empty() {
-        let alone = text!("Its longest path, {day} at the earliest:", day = plan.alone);
-        let _ = write!(lines, "\n  {alone}");
+        let path = match plan.alone {
+            Some(day) => text!("Its longest path, {day} at the earliest:", day = day),
+            None => text!("Its longest path:").to_owned(),
+        };
+        let _ = write!(lines, "\n  {path}");
     }
     for planned in plan.critical.iter().map(|at| &made.planned[*at]) {
         let part = planned.part.map_or_else(|| name.clone(), |part| part_name(&opened.logbook, part));

@@ -374,6 +374,7 @@ impl App {
             spots,
             pages,
             hours,
+            touch,
             samples,
             aim,
             copies,
@@ -387,6 +388,10 @@ impl App {
         }
         if let Some(hours) = hours {
             self.settings.hours = hours;
+            self.keep_settings();
+        }
+        if let Some(touch) = touch {
+            self.settings.touch = touch;
             self.keep_settings();
         }
         for (part, spot) in spots {

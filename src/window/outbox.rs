@@ -10,7 +10,7 @@ use super::desks::part_sheet::Spot;
 use super::page::Page;
 use super::part_index::PartIndex;
 use super::pictures::Pictures;
-use super::settings::{Hours, Settings};
+use super::settings::{Hours, Settings, Touch};
 use super::taking_in::TakingIn;
 use super::viewer::Aim;
 use crate::assess::Answers;
@@ -61,6 +61,8 @@ pub struct Outbox {
     pub kit: Option<KitId>,
     /// The hours there are for the bench, to be remembered.
     pub hours: Option<Hours>,
+    /// Machines past their tests that a proposal may touch, to be remembered.
+    pub touch: Option<Touch>,
     /// Marks whose colour is to be taken off their photograph before they are written.
     pub samples: Vec<ToSample>,
     /// What the photograph that is shown next is opened for.

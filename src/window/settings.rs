@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use serde::{Deserialize, Serialize};
 
 use super::command::Appearance;
+use crate::record::MachineId;
 
 /// Text sizes that can be chosen, per cent.
 pub const TEXT_PERCENT: [u32; 6] = [100, 115, 130, 150, 175, 200];
@@ -38,6 +39,14 @@ impl Default for Hours {
     }
 }
 
+/// Machines past their tests that a proposal may touch all the same.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Touch {
+    pub all: bool,
+    pub machines: Vec<MachineId>,
+}
+
 /// What the window remembers.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
@@ -54,6 +63,7 @@ pub struct Settings {
     /// Width and height of the window, points.
     pub window: [f32; 2],
     pub hours: Hours,
+    pub touch: Touch,
 }
 
 impl Default for Settings {
@@ -67,6 +77,7 @@ impl Default for Settings {
             // Fits a screen of 1280 × 800 with a title bar and a panel.
             window: [1200.0, 720.0],
             hours: Hours::default(),
+            touch: Touch::default(),
         }
     }
 }

@@ -45,6 +45,9 @@ fn machines_are_dated_in_the_order_of_their_priority() {
     let machines = list(&answer, "machines");
     assert_eq!(machines.len(), 7);
     for machine in machines {
+        if machine["undated"]["why"] == "roles_empty" {
+            continue;
+        }
         let days = ["alone", "ready", "late"].map(|name| machine[name].as_str().unwrap().to_owned());
         assert!(days.is_sorted(), "{machine}");
     }
@@ -101,4 +104,25 @@ fn a_sheet_for_the_bench_stands_in_working_order_with_cautions_before_what_to_do
     assert_eq!(pieces, list(&evening, "work").len(), "all of the evening is on its sheet");
     assert_eq!(benchwright(&["sheet", &logbook]).status.code(), Some(2), "of an evening or of a part");
     assert!(reason(&["sheet", &logbook, "--part", "9999"]).contains("9999"));
+}
+
+/// The schoolroom of the sample has places that nothing fills yet.
+#[test]
+fn a_machine_with_empty_roles_has_no_date_but_the_reason() {
+    let (_folder, logbook) = sample();
+    let answer = json(&["schedule", &logbook, "--hours-per-week", "6"]);
+    let machines = answer["machines"].as_array().unwrap();
+    let school = machines.iter().find(|machine| machine["machine"] == "The schoolroom, 1991").unwrap();
+    for date in ["ready", "early", "late", "alone"] {
+        assert!(school[date].is_null(), "{school:#}");
+    }
+    assert_eq!(
+        (&school["undated"]["why"], &school["undated"]["say"]),
+        (&Value::from("roles_empty"), &Value::from("when its roles are filled"))
+    );
+    let is_tested = |piece: &Value| piece["what"] == "machine_proof" && piece["machine"] == "The schoolroom, 1991";
+    assert!(!answer["work"].as_array().unwrap().iter().any(is_tested));
+    assert!(machines.iter().any(|machine| machine["ready"].is_string() && machine["undated"].is_null()));
+    let words = text(&["schedule", &logbook, "--hours-per-week", "6"]);
+    assert!(words.contains("The schoolroom, 1991: when its roles are filled; "), "{words}");
 }

@@ -79,3 +79,58 @@ fn soonest_puts_complete_machines_with_little_work_first() {
     let complete = |answer: &Value| list(answer, "outlook").iter().filter(|of| of["missing"] == 0).count();
     assert!(complete(&answer) >= complete(&usual));
 }
+
+const TESTED: &str = "The library catalogue, 1994";
+
+/// Whether a move takes something out of the tested machine of the sample, or puts something in.
+fn touches(one: &Value) -> bool {
+    one["say"].as_str().unwrap().contains(TESTED)
+}
+
+#[test]
+fn a_tested_machine_is_left_alone_and_what_is_moved_all_the_same_says_what_it_voids() {
+    let (_folder, logbook) = sample();
+    let on = ["--seconds", "600", "--on", "2026-11-24"];
+    let place = |more: &[&str]| json(&[&["place", &logbook], &on[..], more].concat());
+    let plain = place(&[]);
+    let of_library = |answer: &Value| {
+        list(answer, "outlook").iter().find(|of| of["machine"] == TESTED).unwrap()["left_as_it_is"].as_bool().unwrap()
+    };
+    assert!(of_library(&plain) && !list(&plain, "moves").iter().any(touches), "{:#}", plain["moves"]);
+    assert!(list(&plain, "voided").is_empty());
+
+    for may in [&["--may-touch-all"][..], &["--may-touch", TESTED]] {
+        let touched = place(may);
+        assert!(!of_library(&touched));
+        let moves = list(&touched, "moves");
+        let one = moves.iter().find(|one| touches(one)).expect("its disk does better elsewhere");
+        let voids: Vec<(&str, u64)> = one["voids"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|test| (test["test"].as_str().unwrap(), test["minutes"].as_u64().unwrap()))
+            .collect();
+        assert!(voids.contains(&("Eight hours of work without a fault", 480)), "{voids:?}");
+        assert!(one["minutes"].as_u64().unwrap() > 0 && one["part"].is_string());
+        // Each machine's tests are lost once, however many parts come and go.
+        let voided = list(&touched, "voided");
+        let lost: u64 = voids.iter().map(|(_, minutes)| minutes).sum();
+        assert_eq!((voided.len(), voided[0]["minutes"].as_u64()), (1, Some(lost)));
+        assert!(voided[0]["worth"].as_i64().unwrap() < 0);
+    }
+    let words = text(&[&["place", &logbook, "--may-touch-all"], &on[..]].concat());
+    assert!(words.contains(&format!("“Eight hours of work without a fault” (480 min) of {TESTED}.")), "{words}");
+    assert!(reason(&["place", &logbook, "--may-touch", "The attic"]).contains("The attic"));
+
+    // A disk of the family computer in the tested machine: what the plain proposal does anyhow is told apart.
+    let tried = json(&[&["what-if", &logbook, "0052", TESTED], &on[..]].concat());
+    let say = |answer: &Value, name: &str| -> Vec<String> {
+        list(answer, name).iter().map(|one| one["say"].as_str().unwrap().to_owned()).collect()
+    };
+    let anyhow = say(&plain, "moves");
+    assert!(say(&tried, "other_moves").iter().any(|one| one.contains("0052")));
+    assert!(say(&tried, "other_moves").iter().all(|one| !anyhow.contains(one)));
+    assert!(!say(&tried, "anyhow").is_empty() && say(&tried, "anyhow").iter().all(|one| anyhow.contains(one)));
+    let words = text(&[&["what-if", &logbook, "0052", TESTED], &on[..]].concat());
+    assert!(!say(&tried, "anyhow").iter().any(|one| words.contains(one.as_str())), "{words}");
+}

@@ -2,7 +2,9 @@
 
 Usage: evenings.py PROGRAM. What `tonight` weighed is solved again by HiGHS (scipy.optimize.milp): the worth must be
 equal in every case. Each machine's longest path is found again by networkx, paces and spreads by the statistics module
-and scipy.stats; no hands may be in two places. Prints how many agreed; exits with 1 at the first that does not.
+and scipy.stats; no hands may be in two places. What must come after what is worked out again from the exported records
+and the shipped tables: tests after the work that voids them, a whole machine's tests after all work on its parts and
+the fitting of them, work after its materials, and no date for a machine with an empty role. Prints how many agreed; exits with 1 at the first that does not.
 """
 
 import datetime
@@ -75,7 +77,14 @@ def near(what, own, reference):
         sys.exit(f"{what}: {own}, should be {reference}")
 
 
-def real_to_rule(exported):
+def exported(program, logbook):
+    """All records of a logbook."""
+    document = pathlib.Path(f"{logbook}.json")
+    run(program, "export", logbook, document)
+    return json.loads(document.read_text(encoding="utf-8"))
+
+
+def real_to_rule(records):
     """Ratios of real minutes to the rule's by sitting, from the exported records of work and the shipped tables."""
     rules = {}
     for table in (pathlib.Path(__file__).parents[2] / "resources" / "rules" / "work").glob("*.toml"):
@@ -83,7 +92,7 @@ def real_to_rule(exported):
             rules[rule["name"]] = (rule["sitting"], rule["minutes"])
     return [
         (*rules[work["rule"]], work["minutes"])
-        for work in exported.get("work", [])
+        for work in records.get("work", [])
         if work["state"] == "done" and work["minutes"] and work["rule"] in rules
     ]
 
@@ -145,9 +154,85 @@ def check_schedule(program, logbook, hours):
     return len(plan["machines"])
 
 
-def check_pace(program, logbook, exported):
+def tables():
+    """The shipped rows of work by name."""
+    folder = pathlib.Path(__file__).parents[2] / "resources" / "rules" / "work"
+    read = [tomllib.loads(table.read_text(encoding="utf-8")) for table in sorted(folder.glob("*.toml"))]
+    return {rule["name"]: rule for table in read for rule in table.get("work", [])}
+
+
+def check_order(program, logbook, records, hours):
+    """How many pairs were held against each other, and how many machines have no date."""
+    plan = answer(program, "schedule", logbook, "--hours-per-week", str(hours))
+    work, rules = plan["work"], tables()
+    rows = lambda name: records.get(name, [])
+    parts = {part["id"]: part for part in rows("part")}
+    used_up = {material["name"].lower() for material in rows("material") if material["stock"] <= 0}
+    pairs = undated = 0
+
+    def after(late, early, why):
+        nonlocal pairs
+        pairs += 1
+        if late["start_days"] < early["over_days"] - 1e-9:
+            sys.exit(f"{logbook}: “{late['title']}” begins before “{early['title']}” on {early['part']} is over: {why}")
+
+    on_part = {}
+    for piece in work:
+        if piece["part"]:
+            on_part.setdefault(piece["part"], []).append(piece)
+    for piece in work:
+        if piece["what"] == "work" and any(name.lower() in used_up for name in rules.get(piece["name"], {}).get("materials", [])):
+            pairs += 1
+            if not piece["lacks_material"] or piece["start_days"] < plan["delivery_days"] - 1e-9:
+                sys.exit(f"{logbook}: “{piece['title']}” begins before its materials can have come")
+        if piece["what"] == "part_proof":
+            for early in on_part[piece["part"]]:
+                if early["what"] == "work" and piece["name"] in rules.get(early["name"], {}).get("voids", []):
+                    after(piece, early, "it voids the test")
+    for machine in rows("machine"):
+        fitted = {row["part"]: row["role"] for row in rows("fitting") if row["machine"] == machine["id"] and not row["removed"]}
+        planned = {row["part"]: row["role"] for row in rows("placement") if row["machine"] == machine["id"]}
+        members = {**planned, **fitted}
+        inner = set(members)
+        while more := {part["id"] for part in parts.values() if part["inside"] in inner} - inner:
+            inner |= more
+        told = next(one for one in plan["machines"] if one["machine"] == machine["name"])
+        proofs = [piece for piece in work if piece["what"] == "machine_proof" and piece["machine"] == machine["name"]]
+        for proof in proofs:
+            for part in inner:
+                for early in on_part.get(parts[part]["tag"], []):
+                    if early["what"] != "fit" or early["machine"] == machine["name"]:
+                        after(proof, early, "the whole machine is tested")
+            for part in set(planned) - set(fitted):
+                if not any(
+                    piece["what"] == "fit" and piece["machine"] == machine["name"]
+                    for piece in on_part.get(parts[part]["tag"], [])
+                ):
+                    sys.exit(f"{logbook}: {machine['name']} is tested, and {parts[part]['tag']} was never fitted")
+        # Roles that nothing fills: each part fills the role it is told for, or the first of its kind with room.
+        roles = [role for role in rows("role") if role["machine"] == machine["id"]]
+        room = {role["id"]: role["count"] for role in roles}
+        by_role = [part for part in members if members[part] in room]
+        for part in [*by_role, *(part for part in inner if part not in by_role)]:
+            role = members.get(part) if part in by_role else next(
+                (role["id"] for role in roles
+                 if room[role["id"]] > 0 and parts[part]["kind"] in (role["kind"], *role.get("or_kinds", []))), None)
+            if role:
+                room[role] -= 1
+        missing = sum(max(0, room[role["id"]]) for role in roles if role["required"])
+        if missing:
+            undated += 1
+            dates = [told[name] for name in ("ready", "early", "late", "alone")]
+            if dates != [None] * 4 or proofs or told["undated"]["why"] != "roles_empty" or told["undated"]["count"] != missing:
+                sys.exit(f"{logbook}: {machine['name']} has {missing} empty places and is dated: {told['undated']}, {dates}")
+        elif (told["undated"] or {}).get("why") == "roles_empty":
+            sys.exit(f"{logbook}: every required role of {machine['name']} is filled, and it has no date")
+    return pairs, undated
+
+
+def check_pace(program, logbook, records):
     """The overall pace of all finished work."""
-    ratios = [real / rule for _, rule, real in real_to_rule(exported)]
+    ratios = [real / rule for _, rule, real in real_to_rule(records)]
     plan = answer(program, "schedule", logbook, "--hours-per-week", "6")
     if plan["pace"]["from"] != "overall" or len(ratios) != plan["pace"]["pieces"]:
         sys.exit(f"{logbook}: {len(ratios)} finished pieces, the pace rests on {plan['pace']['pieces']}")
@@ -157,7 +242,7 @@ def check_pace(program, logbook, exported):
 
 def main():
     program = sys.argv[1]
-    cases, weighed, machines = 0, 0, 0
+    cases, weighed, machines, pairs, undated = 0, 0, 0, 0, 0
     with tempfile.TemporaryDirectory() as folder:
         for seed in range(1, LOGBOOKS + 1):
             logbook = f"{folder}/{seed}"
@@ -165,6 +250,8 @@ def main():
             for hours in HOURS:
                 weighed += check_tonight(program, logbook, hours)
                 cases += 1
+            more = check_order(program, logbook, exported(program, logbook), 6)
+            pairs, undated = pairs + more[0], undated + more[1]
         sample, large = f"{folder}/sample", f"{folder}/large"
         run(program, "new", sample, "--sample")
         # Here gates can open.
@@ -174,11 +261,23 @@ def main():
         run(program, "new", large, "--invent", "500", "--seed", "59")
         for logbook, hours in ((sample, 6), (sample, 1.5), (large, 6), (large, 20)):
             machines += check_schedule(program, logbook, hours)
-        run(program, "export", large, f"{folder}/large.json")
-        with open(f"{folder}/large.json", encoding="utf-8") as file:
-            check_pace(program, large, json.load(file))
+            more = check_order(program, logbook, exported(program, logbook), hours)
+            pairs, undated = pairs + more[0], undated + more[1]
+        check_pace(program, large, exported(program, large))
+        # The same workshop with every box of materials empty.
+        records, bare = exported(program, sample), f"{folder}/bare"
+        for material in records["material"]:
+            material["stock"] = 0
+        pathlib.Path(f"{folder}/bare.json").write_text(json.dumps(records), encoding="utf-8")
+        run(program, "new", bare)
+        run(program, "import", bare, f"{folder}/bare.json")
+        if not any(piece["lacks_material"] for piece in answer(program, "schedule", bare, "--hours-per-week", "6")["work"]):
+            sys.exit("no work waits for materials, though every box is empty")
+        more = check_order(program, bare, records, 6)
+        pairs, undated = pairs + more[0], undated + more[1]
     print(f"evenings: {cases} choices of {weighed // cases} items each are worth what HiGHS (scipy {scipy.__version__}) finds;")
-    print(f"  schedules of {machines} machines agree with networkx {networkx.__version__} and scipy.stats")
+    print(f"  schedules of {machines} machines agree with networkx {networkx.__version__} and scipy.stats;")
+    print(f"  {pairs} orders hold by the tables, {undated} machines wait for their roles")
 
 
 main()

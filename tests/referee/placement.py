@@ -35,7 +35,10 @@ ROLES = {
     "multi_io_card": (1, False), "hard_disk": (1, True), "floppy_drive": (1, False), "power_supply": (1, True),
     "case": (1, True), "sound_card": (1, False), "keyboard": (1, False),
 }
-KINDS = [*ROLES, *ROLES, "mainboard", "processor", "memory_module", "cable", "processor_adapter"]
+OTHER_KINDS = {"hard_disk": [[], ["flash_adapter"]], "video_card": [[], ["multi_io_card"]], "sound_card": [[], ["multi_io_card"]]}
+MACHINE_TESTS = ["look-over", "settles", "soak-run"]
+TODAY = "2026-02-10"
+KINDS = [*ROLES, *ROLES, "mainboard", "processor", "memory_module", "cable", "processor_adapter", "flash_adapter"]
 
 
 def run(*command):
@@ -64,6 +67,7 @@ def plugs(chance, kind, age):
         "power_supply": ({"supply-atx": 1}, {plug: 1, "drive-4pin": few(3), "drive-4pin-small": few(2)}),
         "case": ({}, {outline: 1, "supply-atx": 1, "bay-3.5": few(2), "bay-3.5-hidden": few(2)}),
         "sound_card": ({card: 1}, {}),
+        "flash_adapter": ({"ide-40": 1, "drive-4pin": 1}, {}),
         "keyboard": ({keyboard: 1}, {}),
         "cable": chance.choice([({"drive-4pin": 1}, {"drive-4pin": 2}), ({"drive-4pin": 1}, {"drive-4pin-small": 1}),
                                 ({"drive-4pin-small": 1}, {"drive-4pin": 1})]),
@@ -91,7 +95,7 @@ def figures(chance, kind):
 
 def logbook(chance, book):
     """Fills an exchange document: designs, parts, machines, and what is planned and pinned so far."""
-    lists = {name: [] for name in ("design", "design_connector", "design_figure", "part", "machine", "role", "placement")}
+    lists = {name: [] for name in ("design", "design_connector", "design_figure", "part", "machine", "role", "placement", "fitting", "proof")}
     designs = []
     for kind in sorted({*KINDS}):
         for age in range(len(AGES)):
@@ -128,15 +132,27 @@ def logbook(chance, book):
         lists["machine"].append(machine)
         for kind, (count, required) in ROLES.items():
             role = {"id": new(), "machine": machine["id"], "kind": kind, "name": "", "required": required,
-                    "count": count, "note": ""}
+                    "count": count, "note": "", "or_kinds": chance.choice(OTHER_KINDS.get(kind, [[]]))}
             lists["role"].append(role)
             part = next((one for one in free if one["kind"] == kind and chance.random() < 0.3), None)
-            if part:
+            if part and chance.random() < 0.4:
+                free.remove(part)
+                lists["fitting"].append({
+                    "id": new(), "machine": machine["id"], "role": role["id"] if chance.random() < 0.9 else None,
+                    "part": part["id"], "fitted": {"on": "2026-01-01", "sequence": len(lists["fitting"])}, "removed": None,
+                    "note": "",
+                })
+            elif part:
                 free.remove(part)
                 lists["placement"].append({
                     "id": new(), "machine": machine["id"], "role": role["id"], "part": part["id"],
                     "pinned": chance.random() < 0.2, "planned": {"on": "2026-01-01", "sequence": 0}, "reason": "",
                 })
+        lists["proof"] += [
+            {"id": new(), "part": None, "machine": machine["id"], "test": test, "rig": "", "minutes": None,
+             "run": {"on": "2026-02-01", "sequence": number}, "criterion": "", "result": "passed", "who": "", "note": ""}
+            for number, test in enumerate(MACHINE_TESTS) if chance.random() < 0.6
+        ]
     return book | lists
 
 
@@ -153,6 +169,20 @@ class Sheet:
 
     def needed(self, machine):
         return sorted({need for at in self.here(machine) for need, _ in self.q["spares"][self.choices[at][0]]["needs"]})
+
+    def changes(self, machine):
+        """What changes a machine: a choice that is taken, or a part of it that takes none of the choices where it stays."""
+        found = []
+        for at, (i, c) in enumerate(self.choices):
+            spare = self.q["spares"][i]
+            comes = self.machine(c) == machine and spare["live"] and not c["fitted"]
+            roams = spare["home"] == machine and not any(one["fitted"] for one in spare["options"])
+            if comes or roams:
+                found.append((None, at))
+        for i, spare in enumerate(self.q["spares"]):
+            if spare["home"] == machine and any(one["fitted"] for one in spare["options"]):
+                found.append(([at for at, (of, c) in enumerate(self.choices) if of == i and c["fitted"]], None))
+        return found
 
     def amount(self, at, side, connector):
         return dict(self.q["spares"][self.choices[at][0]][side]).get(connector, 0)
@@ -228,6 +258,14 @@ def by_cp_sat(question):
         for barred in q["barred"]:
             if barred["machine"] == m and len(together := stands(barred["spares"])) == len(barred["spares"]):
                 model.add_bool_or([*(one.negated() for one in together), *stands(barred["unless"])])
+        if machine["change_cost"]:
+            changed = model.new_bool_var("")
+            gain.append(-machine["change_cost"] * changed)
+            for stays, at in sheet.changes(m):
+                if stays is None:
+                    model.add_implication(x[at], changed)
+                else:
+                    model.add(sum(x[one] for one in stays) + changed >= 1)
     model.maximize(sum(gain))
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
@@ -302,6 +340,13 @@ def by_highs(question, presolve=False):
                 if seat["machine"] == m and seat["required"]:
                     filled = [(x[at], 1) for at in here if sheet.choices[at][1]["seat"] == s]
                     row([*filled, (complete, -seat["count"])], 0, numpy.inf)
+        if machine["change_cost"]:
+            changed = column(-machine["change_cost"], 1, 1)
+            for stays, at in sheet.changes(m):
+                if stays is None:
+                    row([(x[at], 1), (changed, -1)], -numpy.inf, 0)
+                else:
+                    row([*((x[one], 1) for one in stays), (changed, 1)], 1, numpy.inf)
         stands = lambda spares: [x[at] for at in here if sheet.choices[at][0] in spares]
         for clash in q["clashes"]:
             if clash["machine"] in (None, m):
@@ -326,7 +371,7 @@ def by_highs(question, presolve=False):
 
 def main():
     program = sys.argv[1]
-    cases = choices = learned = 0
+    cases = choices = learned = tested = 0
     with tempfile.TemporaryDirectory() as folder:
         empty, document = f"{folder}/empty", pathlib.Path(f"{folder}/shelf.json")
         run(program, "new", empty)
@@ -346,16 +391,19 @@ def main():
                 asked = [word for tag in chance.sample(tags, len(tags) // 4) for word in ("--leave-out", tag)]
                 asked += [word for goal in GOALS for word in ("--weigh", f"{goal}={chance.randint(0, 9)}")]
                 asked += ["--soonest"] if chance.random() < 0.2 else []
-                told = json.loads(run(program, "place", path, "--question", "--seconds", "600", *asked))
+                asked += ["--may-touch-all"] if chance.random() < 0.5 else []
+                told = json.loads(run(program, "place", path, "--question", "--seconds", "600", "--on", TODAY, *asked))
                 question, answer = told["question"], told["answer"]
                 found = by_highs(question), by_cp_sat(question)
                 if len({answer["worth"], answer["bound"], *found}) != 1:
                     sys.exit(f"shelf {seed}.{shelf}: worth {answer['worth']}, bound {answer['bound']}; should be {found}")
                 choices += sum(len(spare["options"]) for spare in question["spares"])
+                tested += sum(machine["change_cost"] > 0 for machine in question["machines"])
                 learned += len(question["clashes"]) + len(question["barred"])
                 cases += 1
     print(f"placement: {cases} shelves with {choices} choices are worth what HiGHS (scipy {scipy.__version__}) and")
-    print(f"  CP-SAT (ortools {ortools.__version__}) find; {learned} sets were found on the way not to go together")
+    print(f"  CP-SAT (ortools {ortools.__version__}) find; {learned} sets were found on the way not to go together,")
+    print(f"  {tested} machines had tests to lose")
 
 
 main()

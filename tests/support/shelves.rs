@@ -232,7 +232,7 @@ pub fn shelf(seed: u64, spares: usize, machines: usize) -> Question {
             let fill = if of.required { 1000 } else { 150 };
             let worth =
                 fill + 10 * (10 - (of.machine as i64 % 9)) + base - 10 * (design.quality - standing).abs() + dates;
-            spare.options.push(Choice { seat, worth, settled: false });
+            spare.options.push(Choice { seat, worth, settled: false, fitted: false });
         }
         question.spares.push(spare);
     }

@@ -230,3 +230,45 @@ fn on_the_sample_every_slip_is_explained_and_a_slider_asks_again() {
     until(&mut hand, "As usual");
     until(&mut hand, "get all their required roles");
 }
+
+/// The library catalogue of the sample is past its tests; a disk in it would do better elsewhere.
+#[test]
+fn a_tested_machine_is_touched_only_once_its_switch_is_on_and_the_switch_is_remembered() {
+    let mut hand = Hand::on_sample(SIZE);
+    hand.give(Command::Go(Page::Placement));
+    until(&mut hand, "get all their required roles");
+    until(&mut hand, "1 machine is past its tests and left as it is.");
+    assert!(!says(&hand, "out of The library catalogue, 1994"));
+    hand.window.get_by_label("Tested machines").click();
+    hand.window.run();
+    let switch = "May touch The library catalogue, 1994";
+    let is_on = |hand: &Hand, name: &str| {
+        let node = hand.window.get_by_role_and_label(Role::CheckBox, name);
+        node.accesskit_node().toggled() == Some(egui::accesskit::Toggled::True)
+    };
+    assert!(!is_on(&hand, switch) && !is_on(&hand, "May touch all tested machines"));
+    // By the keyboard.
+    hand.window.get_by_role_and_label(Role::CheckBox, switch).focus();
+    hand.window.run();
+    hand.window.key_press(egui::Key::Space);
+    hand.window.run();
+    assert!(is_on(&hand, switch));
+    hand.window.get_by_label("Moves").click();
+    hand.window.run();
+    until(&mut hand, "out of The library catalogue, 1994");
+    until(&mut hand, "“Eight hours of work without a fault” (480 min) of The library catalogue, 1994");
+    assert!(!says(&hand, "is past its tests and left as it is."));
+    let library = hand.window.state().session().unwrap().logbook.machine_named("The library catalogue, 1994").unwrap();
+    let library = library.machine.id;
+    let mut hand = hand.again(SIZE);
+    assert_eq!(hand.window.state().settings().touch.machines, [library]);
+    // The switch for all takes those of single machines along.
+    hand.give(Command::Go(Page::Placement));
+    until(&mut hand, "get all their required roles");
+    hand.window.get_by_label("Tested machines").click();
+    hand.window.run();
+    hand.window.get_by_role_and_label(Role::CheckBox, "May touch all tested machines").click();
+    hand.window.run();
+    assert!(is_on(&hand, switch) && hand.window.state().settings().touch.all);
+    assert!(hand.window.get_by_role_and_label(Role::CheckBox, switch).accesskit_node().is_disabled());
+}

@@ -1,9 +1,11 @@
 //! The question of a logbook: which of its parts are spares for which roles, and what each choice is worth.
 
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, HashMap, HashSet};
 
+use super::effort::{bench_minutes, minutes_of, tests_that_hold};
+use super::finished::LeftAlone;
 use super::goals::{Goals, Term};
-use super::pins::{Contradiction, Pin, pins};
+use super::pins::{Contradiction, Pin, Pins, pins};
 use super::question::{Choice, Machine, OpenNeed, Question, Seat, Spare};
 use super::rails;
 use super::rank::Ranks;
@@ -22,6 +24,10 @@ pub struct Ask {
     pub pins: Vec<(PartId, MachineId)>,
     /// Parts that are not to be used at all, or not in one machine.
     pub left_out: Vec<(PartId, Option<MachineId>)>,
+    /// Machines past their tests that may be touched all the same.
+    pub may_touch: Vec<MachineId>,
+    /// Any machine may be touched.
+    pub may_touch_all: bool,
 }
 
 /// A question with what its numbers stand for.
@@ -37,6 +43,12 @@ pub struct Asked<'a> {
     pub seats: Vec<(MachineId, Option<RoleId>)>,
     pub machines: Vec<MachineId>,
     pub pieces: Vec<Piece>,
+    /// Machines that are left as they are.
+    pub alone: LeftAlone,
+    /// Fitted parts that stay without being asked about.
+    pub aside: HashSet<PartId>,
+    /// For each spare the option in which it is today, fitted before planned.
+    pub today: Vec<Option<usize>>,
     ranks: Ranks,
 }
 
@@ -61,7 +73,8 @@ pub fn ask<'a>(
     rules: &'a Rules,
     ask: Ask,
 ) -> Result<Asked<'a>, Contradiction> {
-    let pins = pins(logbook, &ask)?;
+    let alone = LeftAlone::of(logbook, answers, &ask);
+    let Pins { seats: pins, aside } = pins(logbook, &ask, &alone)?;
     let mut asked = Asked {
         question: Question { open_cost: OPEN_COST, rails: rails::names(), ..Question::default() },
         logbook,
@@ -73,6 +86,9 @@ pub fn ask<'a>(
         seats: Vec::new(),
         machines: Vec::new(),
         pieces: Vec::new(),
+        alone,
+        aside,
+        today: Vec::new(),
     };
     asked.machines_and_seats();
     let mut connectors: BTreeMap<String, usize> = BTreeMap::new();
@@ -87,7 +103,9 @@ impl Asked<'_> {
             let machine = self.machines.len();
             self.machines.push(file.machine.id);
             let complete_worth = self.ask.goals.complete(file.machine.priority);
-            self.question.machines.push(Machine { name: file.machine.name.clone(), complete_worth, open: Vec::new() });
+            let change_cost = self.change_cost(file.machine.id);
+            let name = file.machine.name.clone();
+            self.question.machines.push(Machine { name, complete_worth, change_cost, open: Vec::new() });
             for role in &file.roles {
                 let name = crate::assess::reason::role_name(self.logbook, file.machine.id, role.id);
                 let (count, required) = (role.count.max(1), role.required);
@@ -98,6 +116,21 @@ impl Asked<'_> {
             self.question.seats.push(Seat { machine, name, count: MOST_BETWEEN, required: false, between: true });
             self.seats.push((file.machine.id, None));
         }
+    }
+
+    /// What it costs that a machine's own tests hold no longer; nothing where they are lost already with a part that is
+    /// fitted there and left out.
+    fn change_cost(&self, machine: MachineId) -> i64 {
+        let is_out = |part: PartId| {
+            let of = |(out, of): &(PartId, Option<MachineId>)| *out == part && of.is_none_or(|of| of == machine);
+            self.ask.left_out.iter().any(of) && self.answers.part(part).is_some_and(|answers| answers.takes_current)
+        };
+        if self.logbook.machine(machine).is_some_and(|file| file.fitted().any(|fitting| is_out(fitting.part))) {
+            return 0;
+        }
+        let tests = self.answers.machine(machine).map(|answers| tests_that_hold(answers)).unwrap_or_default();
+        let minutes = minutes_of(&tests);
+        if minutes == 0 { 0 } else { -self.ask.goals.worth(Term::Voids { minutes }) }
     }
 
     fn spares(&mut self, pins: &HashMap<PartId, Pin>, connectors: &mut BTreeMap<String, usize>) {
@@ -115,10 +148,10 @@ impl Asked<'_> {
             let part = answers.part;
             let there = there.get(&part).map_or(&[][..], Vec::as_slice);
             let pin = pins.get(&part);
-            if pin.is_none() && !self.is_free(answers) {
+            if self.aside.contains(&part) || (pin.is_none() && !self.is_free(answers)) {
                 continue;
             }
-            let mut options = Vec::new();
+            let (mut options, mut fitted_at, mut planned_at) = (Vec::new(), None, None);
             for (at, (machine, role)) in self.seats.iter().enumerate() {
                 let Some(file) = self.logbook.machine(*machine) else { continue };
                 let role = role.and_then(|id| file.roles.iter().find(|role| role.id == id));
@@ -138,10 +171,17 @@ impl Asked<'_> {
                     continue;
                 }
                 let (fitted, planned) = (is_there(true), is_there(false));
+                if pin.is_none() && !fitted && !planned && self.alone.holds_role(*machine, role.map(|role| role.id)) {
+                    continue;
+                }
+                let at_home = if fitted { &mut fitted_at } else { &mut planned_at };
+                if fitted || planned {
+                    at_home.get_or_insert(options.len());
+                }
                 let window = windows.get(machine).copied().flatten();
                 let terms = self.terms(answers, file, role, window, fitted, planned);
                 let worth = terms.iter().map(|term| self.ask.goals.worth(*term)).sum();
-                options.push(Choice { seat: at, worth, settled: fitted || pin.is_some() });
+                options.push(Choice { seat: at, worth, settled: fitted || pin.is_some(), fitted });
             }
             if options.is_empty() {
                 continue;
@@ -151,7 +191,11 @@ impl Asked<'_> {
             let known = !needs.is_empty() || !offers.is_empty();
             let (draws, gives) = (rails::draws(&piece), rails::gives(&piece));
             let (tag, pinned) = (answers.file.part.tag.clone(), pin.is_some());
-            self.question.spares.push(Spare { tag, needs, offers, known, draws, gives, options, pinned });
+            let live = answers.takes_current;
+            let home = there.iter().find(|(.., is_fitted)| live && *is_fitted);
+            let home = home.and_then(|(machine, ..)| self.machines.iter().position(|known| known == machine));
+            self.question.spares.push(Spare { tag, needs, offers, known, draws, gives, options, live, home, pinned });
+            self.today.push(fitted_at.or(planned_at));
             self.parts.push(part);
             self.pieces.push(piece);
         }
@@ -215,10 +259,12 @@ impl Asked<'_> {
         if for_itself && originality != Originality::Unstated {
             terms.push(Term::Originality(originality));
         }
+        let minutes = bench_minutes(answers.file.part.kind);
         if fitted {
-            terms.push(Term::Fitted);
-        } else if planned {
-            terms.push(Term::Planned);
+            terms.extend([Term::Fitted, Term::StaysIn { minutes }]);
+        } else {
+            terms.extend(planned.then_some(Term::Planned));
+            terms.push(Term::ToFit { minutes });
         }
         if answers.design.as_ref().is_none_or(|design| design.connectors.is_empty()) {
             terms.push(Term::ConnectorsUnknown);
@@ -278,17 +324,18 @@ impl Asked<'_> {
         for (machine, file) in self.logbook.machines.iter().enumerate() {
             let seats = || self.question.seats.iter().enumerate().filter(|(_, seat)| seat.machine == machine);
             let between: Vec<usize> = seats().filter(|(_, seat)| seat.between).map(|(at, _)| at).collect();
-            let role_of = |seat: usize| {
+            let kinds_of = |seat: usize| {
                 let role = self.seats[seat].1;
-                file.roles.iter().find(|known| Some(known.id) == role)
+                file.roles.iter().filter(move |known| Some(known.id) == role).flat_map(Role::kinds)
             };
             let open = (0..names.len()).filter(|need| needed[*need]).map(|need| {
                 let family = table.get(&names[need]).map(|row| row.family);
-                let kind_gives = |kind: Kind| match &givers[need][..] {
-                    [] => family.is_some() && may_offer(kind, family),
-                    known => known.contains(&kind),
+                let gives = |seat: &usize| {
+                    kinds_of(*seat).any(|kind| match &givers[need][..] {
+                        [] => family.is_some() && may_offer(kind, family),
+                        known => known.contains(&kind),
+                    })
                 };
-                let gives = |seat: &usize| role_of(*seat).is_some_and(|role| role.kinds().any(kind_gives));
                 let giving: Vec<usize> = seats().map(|(at, _)| at).filter(gives).collect();
                 let may_come = giving.is_empty() && givers[need].iter().any(|kind| stands_between(*kind));
                 OpenNeed { need, seats: if may_come { between.clone() } else { giving } }

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::cut::Kept;
 use super::solve::Search;
-use super::verify::{Placed, look};
+use super::verify::{Placed, changed, look};
 
 impl Search<'_> {
     /// An answer made by hand: pinned ones first, then the best that holds with what is there, and so on.
@@ -77,6 +77,7 @@ impl Search<'_> {
         }
         let mut by_machine: Vec<Vec<Placed>> =
             (0..self.question.machines.len()).map(|machine| self.placed(machine)).collect();
+        let is_changed = changed(&self.question, &self.taken);
         for (_, (spare, option)) in order {
             let choice = self.question.spares[spare].options[option];
             if room[choice.seat] == 0 || self.taken[spare].is_some() {
@@ -89,7 +90,11 @@ impl Search<'_> {
             let placed = &mut by_machine[machine];
             let before = open(placed);
             placed.push((spare, option));
-            if choice.worth > (open(placed) - before) * self.question.open_cost && self.holds(machine, placed) {
+            let changes = self.question.spares[spare].live && !choice.fitted && !is_changed[machine];
+            let change_cost = if changes { self.question.machines[machine].change_cost } else { 0 };
+            if choice.worth > (open(placed) - before) * self.question.open_cost + change_cost
+                && self.holds(machine, placed)
+            {
                 self.taken[spare] = Some(option);
                 room[choice.seat] -= 1;
             } else {

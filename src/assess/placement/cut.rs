@@ -9,7 +9,7 @@
 
 use std::collections::{BTreeSet, HashMap};
 
-use super::question::{Question, Spare};
+use super::question::{Machine, Question, Spare};
 
 /// For each spare, the places of the options that are left.
 pub type Kept = Vec<Vec<usize>>;
@@ -21,6 +21,10 @@ struct Sort {
     /// No more of each than the machine can use.
     offers: Vec<(usize, u32)>,
     known: bool,
+    /// Whether tests of the seat's machine hang on it.
+    changes: bool,
+    /// The machine whose tests hang on it, wherever it goes.
+    roams_from: Option<usize>,
     /// Only where the machine's rails may be short.
     draws: Vec<i64>,
     gives: Vec<i64>,
@@ -34,6 +38,8 @@ impl Sort {
             of.iter().any(|(known, most)| *known == connector && *most >= count)
         };
         self.known == other.known
+            && self.changes <= other.changes
+            && (self.roams_from.is_none() || self.roams_from == other.roams_from)
             && self.named == other.named
             && other.offers.iter().all(|offer| no_less(&self.offers, *offer))
             && self.draws.iter().zip(&other.draws).all(|(own, other)| own <= other)
@@ -129,7 +135,8 @@ impl<'a> Cut<'a> {
                 kept.retain(|option| {
                     let choice = spare.options[*option];
                     let machine = question.machine_of(choice.seat);
-                    let gain = choice.worth + question.machines[machine].complete_worth;
+                    let Machine { complete_worth, change_cost, .. } = question.machines[machine];
+                    let gain = choice.worth + complete_worth + if choice.fitted { change_cost } else { 0 };
                     let helps = gain > 0
                         || reconciling.contains(&at)
                         || spare.offers.iter().any(|(offer, _)| uses.contains_key(&(machine, *offer)));
@@ -174,10 +181,14 @@ impl<'a> Cut<'a> {
                 let of_rails = |figures: &[i64]| if tight[machine] { figures.to_vec() } else { Vec::new() };
                 let mut draws = of_rails(&spare.draws);
                 draws.resize(question.rails.len(), 0);
+                let is_tested = |machine: &usize| question.machines[*machine].change_cost > 0;
+                let roams_from = spare.home.filter(|home| is_tested(home) && !question.has_seat_at_home(spare));
                 let sort = Sort {
                     needs: spare.needs.clone(),
                     offers: spare.offers.iter().filter_map(useful).collect(),
                     known: spare.known,
+                    changes: spare.live && is_tested(&machine),
+                    roams_from,
                     draws,
                     gives: of_rails(&spare.gives),
                     named: named[at].clone(),

@@ -76,6 +76,17 @@ pub enum Term {
     Originality(Originality),
     Fitted,
     Planned,
+    /// It is fitted there, and need not be taken out.
+    StaysIn {
+        minutes: u32,
+    },
+    ToFit {
+        minutes: u32,
+    },
+    /// Tests of the whole machine hold today, and count no longer.
+    Voids {
+        minutes: u32,
+    },
     ConnectorsUnknown,
     Between,
 }
@@ -104,8 +115,8 @@ impl Goals {
             Term::Proven => 6 * by(self.proven),
             Term::Sound => 3 * by(self.proven),
             Term::NotSurveyed => -3 * by(self.proven),
-            // Two hours are twelve points with the slider in the middle; ten times that when readiness counts.
-            Term::Work { minutes } => -by(minutes.min(60_000)) * by(self.work) * if self.soonest { 10 } else { 1 } / 50,
+            Term::Work { minutes } | Term::ToFit { minutes } | Term::Voids { minutes } => -self.minutes(minutes),
+            Term::StaysIn { minutes } => self.minutes(minutes),
             Term::Originality(originality) => {
                 by(self.original)
                     * match originality {
@@ -116,11 +127,18 @@ impl Goals {
                         Originality::ModernReplacement => -2,
                     }
             }
-            Term::Fitted => 40 * by(self.stay),
-            Term::Planned => 5 * by(self.stay),
+            // Where nothing else is between two parts, the one that is there stays.
+            Term::Fitted => (40 * by(self.stay)).max(2),
+            Term::Planned => (5 * by(self.stay)).max(1),
             Term::ConnectorsUnknown => -80,
             Term::Between => -5,
         }
+    }
+
+    /// What so much time at the bench weighs: two hours are twelve points with the slider in the middle; ten times that
+    /// when readiness counts.
+    fn minutes(&self, minutes: u32) -> i64 {
+        i64::from(minutes.min(60_000)) * i64::from(self.work) * if self.soonest { 10 } else { 1 } / 50
     }
 
     /// What it is worth that a machine of this priority is complete.
@@ -151,6 +169,9 @@ impl Term {
             Self::Originality(originality) => originality.label().to_owned(),
             Self::Fitted => text!("fitted there").to_owned(),
             Self::Planned => text!("planned there").to_owned(),
+            Self::StaysIn { minutes } => text!("need not be taken out: {minutes} min", minutes = minutes),
+            Self::ToFit { minutes } => text!("to be fitted: {minutes} min", minutes = minutes),
+            Self::Voids { minutes } => text!("voids tests that hold today: {minutes} min", minutes = minutes),
             Self::ConnectorsUnknown => text!("nobody has said what it needs and offers").to_owned(),
             Self::Between => text!("one more adapter").to_owned(),
         }

@@ -8,7 +8,10 @@
 
 pub mod ask;
 mod by_hand;
+mod change;
 mod cut;
+mod effort;
+mod finished;
 pub mod goals;
 mod held;
 mod left;
@@ -25,17 +28,19 @@ mod rank;
 mod said;
 mod short;
 pub mod solve;
+mod ties;
 mod verify;
 mod wanted;
 pub mod what_if;
 mod wishes;
 
 pub use ask::{Ask, Asked, ask};
+pub use effort::{Effort, bench_minutes};
 pub use goals::{Goals, Term};
 pub use left::{Lack, Left, lacks_in, left_of, left_over};
 pub use moves::{Move, change};
 pub use pins::Contradiction;
-pub use propose::{NextBest, Outlook, Proposal, SHORT, Seated, next_best, propose};
+pub use propose::{NextBest, Outlook, Proposal, SHORT, Seated, Voided, next_best, propose};
 pub use wanted::Wanted;
-pub use what_if::{instead, what_if};
+pub use what_if::{Consequences, instead, what_if};
 pub use wishes::Wish;

@@ -81,6 +81,7 @@ pub fn model(question: &Question, kept: &Kept, machines: &BTreeSet<usize>, short
     build.covers(machines, short);
     build.clashes(machines);
     build.complete_machines(machines);
+    build.changed_machines(machines);
     let Build { mut problem, choices, rows, .. } = build;
     for row in rows {
         let how = if row.is_equal { ComparisonOp::Eq } else { ComparisonOp::Le };

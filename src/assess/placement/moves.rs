@@ -2,6 +2,7 @@
 
 use uuid::Uuid;
 
+use super::ask::Asked;
 use super::propose::{Proposal, Seated};
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Change, Id, Logbook, MachineId, Moment, PartId, Placement, Role, RoleId};
@@ -85,8 +86,9 @@ fn is_fitted(logbook: &Logbook, part: PartId, (machine, role): Where) -> bool {
     })
 }
 
-/// What is to be moved so that a logbook becomes as proposed. `pins` are those that were asked for.
-pub(super) fn moves(logbook: &Logbook, placed: &[Seated], pins: &[(PartId, MachineId)]) -> Vec<Move> {
+/// What is to be moved so that a logbook becomes as proposed.
+pub(super) fn moves(asked: &Asked, placed: &[Seated]) -> Vec<Move> {
+    let (logbook, pins) = (asked.logbook, &asked.ask.pins);
     let mut moves = Vec::new();
     let fitted = |part: PartId| logbook.fitted_in(part).map(|(file, fitting)| (file.machine.id, fitting.role));
     let planned = |part: PartId| {
@@ -113,10 +115,10 @@ pub(super) fn moves(logbook: &Logbook, placed: &[Seated], pins: &[(PartId, Machi
     let is_placed = |part: PartId| placed.iter().any(|seated| seated.part == part);
     for file in &logbook.machines {
         for fitting in file.fitted().filter(|fitting| !is_placed(fitting.part)) {
-            // What is away, or kept apart, was never asked about.
+            // What is away, or kept apart, or fitted where it fills no role, was never asked about.
             let stays = logbook.part(fitting.part).is_none_or(|known| {
                 !known.custody_now().is_at_hand() || known.part.is_quarantined() || known.part.inside.is_some()
-            });
+            }) || asked.aside.contains(&fitting.part);
             if !stays {
                 moves.push(Move::TakeOut { part: fitting.part, from: (file.machine.id, fitting.role) });
             }

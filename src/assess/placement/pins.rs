@@ -1,8 +1,9 @@
 //! What must stay where it is: pinned plans, pins asked for, and fitted parts that nothing moves; contradictions named.
 
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 
 use super::ask::{Ask, stands_between};
+use super::finished::LeftAlone;
 use super::goals::MOST;
 use crate::assess::reason::{machine_name, part_name, role_name};
 use crate::record::{Custody, Logbook, MachineId, PartId, RoleId, Word as _};
@@ -29,8 +30,16 @@ pub enum Contradiction {
     NotFree { part: String, machine: String, why: String },
 }
 
-/// Every part that has one seat only.
-pub(super) fn pins(logbook: &Logbook, ask: &Ask) -> Result<HashMap<PartId, Pin>, Contradiction> {
+/// Parts that have one seat only.
+#[derive(Debug, Default)]
+pub struct Pins {
+    pub seats: HashMap<PartId, Pin>,
+    /// Fitted in a machine that is left as it is, in none of its roles: they are not asked about.
+    pub aside: HashSet<PartId>,
+}
+
+/// Every part that has one seat only, or none and stays all the same.
+pub(super) fn pins(logbook: &Logbook, ask: &Ask, alone: &LeftAlone) -> Result<Pins, Contradiction> {
     let mut pins: HashMap<PartId, Pin> = HashMap::new();
     let mut add = |part: PartId, pin: Pin| match pins.insert(part, pin) {
         Some(known) if known.machine != pin.machine => Err(Contradiction::TwoMachines {
@@ -63,7 +72,49 @@ pub(super) fn pins(logbook: &Logbook, ask: &Ask) -> Result<HashMap<PartId, Pin>,
         add(*part, pin)?;
     }
     is_room(logbook, &pins)?;
-    Ok(pins)
+    Ok(left_alone(logbook, ask, alone, pins))
+}
+
+/// Pins what is fitted in machines that are left as they are: each part in its role, as far as there is room.
+fn left_alone(logbook: &Logbook, ask: &Ask, alone: &LeftAlone, pins: HashMap<PartId, Pin>) -> Pins {
+    let mut pins = Pins { seats: pins, aside: HashSet::new() };
+    for file in logbook.machines.iter().filter(|file| alone.holds(file.machine.id)) {
+        let machine = file.machine.id;
+        let mut room: HashMap<RoleId, u32> = file.roles.iter().map(|role| (role.id, role.count.max(1))).collect();
+        for pin in pins.seats.values().filter(|pin| pin.machine == machine) {
+            if let Some(room) = pin.role.and_then(|role| room.get_mut(&role)) {
+                *room = room.saturating_sub(1);
+            }
+        }
+        let fitted: Vec<(PartId, Option<RoleId>)> = file.fitted().map(|fitting| (fitting.part, fitting.role)).collect();
+        // Those whose role is known come before those that take what is free.
+        let (told, untold): (Vec<_>, Vec<_>) =
+            fitted.into_iter().partition(|(_, role)| role.is_some_and(|role| room.contains_key(&role)));
+        for (part, role) in told.into_iter().chain(untold) {
+            let Some(known) = logbook.part(part).filter(|_| !pins.seats.contains_key(&part)) else { continue };
+            let has_room = |role: &RoleId| room.get(role).is_some_and(|room| *room > 0);
+            let mut of_kind = file.roles.iter().filter(|role| role.takes(known.part.kind)).map(|role| role.id);
+            let is_out = ask.left_out.iter().any(|(out, of)| *out == part && of.is_none_or(|of| of == machine));
+            let is_open = match role.filter(|role| room.contains_key(role)) {
+                Some(role) => !alone.holds_role(machine, Some(role)),
+                None => of_kind.clone().any(|role| !alone.holds_role(machine, Some(role))),
+            };
+            if is_out || is_open {
+                continue;
+            }
+            match role.filter(has_room).or_else(|| of_kind.find(has_room)) {
+                Some(role) => {
+                    *room.entry(role).or_default() -= 1;
+                    pins.seats.insert(part, Pin { machine, role: Some(role) });
+                }
+                None if stands_between(known.part.kind) => {
+                    pins.seats.insert(part, Pin { machine, role: None });
+                }
+                None => drop(pins.aside.insert(part)),
+            }
+        }
+    }
+    pins
 }
 
 /// The seat of a part that is asked into a machine: the role it has there already, or the first of its kind.

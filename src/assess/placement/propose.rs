@@ -1,18 +1,22 @@
 //! A proposal: what goes where and why, what stays empty and what it wants, what is left over, and what is to be moved.
 
+use std::sync::Arc;
 use std::time::Duration;
 
 use super::ask::Asked;
+use super::effort::{minutes_of, tests_that_hold};
 use super::goals::Term;
 use super::misfits::{misfits, reasons};
 use super::moves::{Move, moves};
 use super::question::{Barred, Question};
 use super::solve::{Answer, TimeLeft, solve};
-use super::verify::Placed;
+use super::ties::settled;
+use super::verify::{Placed, changed};
 use super::wishes::{Wish, wishes};
 use crate::assess::fit::Because;
 use crate::assess::outstanding::Totals;
 use crate::record::{MachineId, PartId, RoleId};
+use crate::rules::ProofRule;
 
 /// A part and the seat that it is proposed for.
 #[derive(Clone, Debug, PartialEq)]
@@ -41,8 +45,18 @@ pub struct Outlook {
     pub against: Vec<Because>,
 }
 
+/// Tests of a whole machine that hold today, and count no longer once the proposal is carried out.
+#[derive(Clone, Debug)]
+pub struct Voided {
+    pub machine: MachineId,
+    pub tests: Vec<Arc<ProofRule>>,
+    pub minutes: u32,
+    /// What that takes off the proposal's worth: 0 or less.
+    pub worth: i64,
+}
+
 /// Everything that is proposed.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Proposal {
     pub revision: u64,
     pub worth: i64,
@@ -54,6 +68,8 @@ pub struct Proposal {
     pub wishes: Vec<Wish>,
     /// The difference between today and the proposal.
     pub moves: Vec<Move>,
+    /// Machines whose own tests it voids.
+    pub voided: Vec<Voided>,
     /// Complete machines with least work first.
     pub outlook: Vec<Outlook>,
     /// The answer in the abstract, for further questions.
@@ -72,9 +88,9 @@ impl Proposal {
     }
 }
 
-/// The best proposal, looked for as long as there is patience.
+/// The best proposal, looked for as long as there is patience. What is there stays where nothing is gained.
 pub fn propose(asked: &Asked, patience: TimeLeft) -> Proposal {
-    of_answer(asked, answer(asked, &asked.question, patience))
+    of_answer(asked, settled(asked, answer(asked, &asked.question, patience), &asked.today))
 }
 
 /// The best answer to a question over the same spares and seats.
@@ -83,7 +99,7 @@ pub(super) fn answer(asked: &Asked, question: &Question, patience: TimeLeft) -> 
 }
 
 /// What an answer proposes.
-fn of_answer(asked: &Asked, answer: Answer) -> Proposal {
+pub(super) fn of_answer(asked: &Asked, answer: Answer) -> Proposal {
     let mut placed: Vec<(usize, Seated)> = Vec::new();
     for (spare, option) in taken(&answer) {
         let of = &asked.question.spares[spare];
@@ -101,11 +117,23 @@ fn of_answer(asked: &Asked, answer: Answer) -> Proposal {
         worth: answer.worth,
         bound: answer.bound,
         wishes: wishes(asked, &answer),
-        moves: moves(asked.logbook, &placed, &asked.ask.pins),
+        moves: moves(asked, &placed),
+        voided: voided(asked, &answer),
         outlook: outlook(asked, &answer),
         placed,
         answer,
     }
+}
+
+fn voided(asked: &Asked, answer: &Answer) -> Vec<Voided> {
+    let changed = changed(&asked.question, &answer.taken);
+    let of = |(at, is_changed): (usize, bool)| {
+        let machine = asked.answers.machine(asked.machines[at]).filter(|_| is_changed)?;
+        let tests = tests_that_hold(machine);
+        let (minutes, worth) = (minutes_of(&tests), -asked.question.machines[at].change_cost);
+        (minutes > 0).then_some(Voided { machine: machine.machine, tests, minutes, worth })
+    };
+    changed.into_iter().enumerate().filter_map(of).collect()
 }
 
 /// Spares that an answer places, with their options.

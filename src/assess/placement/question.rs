@@ -7,6 +7,8 @@
 //! - in each machine every need finds an offer that takes it, one to one, or stays open (at [`Question::open_cost`]
 //!   each): needs of *settled* spares always may, others while one of the seats that could meet them (see
 //!   [`OpenNeed`]) is not filled with spares whose connectors are known;
+//! - a machine costs its `change_cost` once it is *changed*: a `live` spare takes a seat there in which it is not fitted,
+//!   or a spare with its `home` there takes none in which it is fitted (one that is fitted in no seat: any seat);
 //! - what a machine's spares draw from a rail stays within what its supply gives, once a supply with figures is there;
 //! - no two spares of a [`Clash`] stand in one machine, nor all of a [`Barred`] set.
 
@@ -39,6 +41,8 @@ pub struct Machine {
     pub name: String,
     /// What it is worth that all its required seats are filled.
     pub complete_worth: i64,
+    /// What it costs, once, that parts under current come or go: tests of the whole machine hold no longer.
+    pub change_cost: i64,
     /// Its needs that may stay open.
     pub open: Vec<OpenNeed>,
 }
@@ -74,6 +78,10 @@ pub struct Spare {
     /// What it gives on each rail, in thousandths; empty for what is no supply, or of unknown figures.
     pub gives: Vec<i64>,
     pub options: Vec<Choice>,
+    /// It takes current: tests of a machine do not outlast that it comes or goes.
+    pub live: bool,
+    /// The machine that it is fitted in today, if it is live.
+    pub home: Option<usize>,
     /// It must take its only option.
     pub pinned: bool,
 }
@@ -85,6 +93,8 @@ pub struct Choice {
     pub worth: i64,
     /// It is there already, so that its needs may stay open.
     pub settled: bool,
+    /// It is fitted there today.
+    pub fitted: bool,
 }
 
 /// No spare of the one list stands in a machine with a spare of the other, unless one of the third does too.
@@ -109,6 +119,11 @@ impl Question {
     /// The machine of a seat.
     pub fn machine_of(&self, seat: usize) -> usize {
         self.seats[seat].machine
+    }
+
+    /// Whether a spare can take a seat in which it is fitted.
+    pub fn has_seat_at_home(&self, spare: &Spare) -> bool {
+        spare.options.iter().any(|choice| choice.fitted)
     }
 
     /// Whether an offer takes a need.

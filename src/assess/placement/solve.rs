@@ -12,7 +12,7 @@ use std::time::Duration;
 use super::cut::{Kept, cut};
 use super::question::{Barred, Clash, Question};
 use super::short::Short;
-use super::verify::{Fault, Looked, Placed, barred, look};
+use super::verify::{Fault, Looked, Placed, barred, changed, look};
 
 /// So often it is solved again with what was learned; what does not hold by then is mended by hand.
 const MOST_ROUNDS: usize = 400;
@@ -242,7 +242,7 @@ impl Search<'_> {
 }
 
 /// What an answer is worth, in whole numbers.
-fn worth(question: &Question, taken: &[Option<usize>], looked: &[Looked]) -> i64 {
+pub fn worth(question: &Question, taken: &[Option<usize>], looked: &[Looked]) -> i64 {
     let mut filled = vec![0; question.seats.len()];
     let mut worth = 0;
     for (spare, taken) in question.spares.iter().zip(taken) {
@@ -252,11 +252,15 @@ fn worth(question: &Question, taken: &[Option<usize>], looked: &[Looked]) -> i64
             filled[choice.seat] += 1;
         }
     }
+    let changed = changed(question, taken);
     for (at, (machine, looked)) in question.machines.iter().zip(looked).enumerate() {
         worth -= question.open_cost * looked.open.iter().map(|(_, count)| i64::from(*count)).sum::<i64>();
         let mut required = question.seats.iter().zip(&filled).filter(|(seat, _)| seat.machine == at && seat.required);
         if required.all(|(seat, filled)| *filled >= seat.count) {
             worth += machine.complete_worth;
+        }
+        if changed[at] {
+            worth -= machine.change_cost;
         }
     }
     worth
@@ -267,8 +271,12 @@ fn groups(question: &Question, kept: &Kept) -> Vec<BTreeSet<usize>> {
     let mut groups: Vec<BTreeSet<usize>> =
         (0..question.machines.len()).map(|machine| BTreeSet::from([machine])).collect();
     for (spare, kept) in question.spares.iter().zip(kept) {
-        let wanted: BTreeSet<usize> =
+        let mut wanted: BTreeSet<usize> =
             kept.iter().map(|option| question.machine_of(spare.options[*option].seat)).collect();
+        // A part that has no seat where it is fitted changes that machine by going anywhere.
+        wanted.extend(spare.home.filter(|home| {
+            !wanted.is_empty() && question.machines[*home].change_cost > 0 && !question.has_seat_at_home(spare)
+        }));
         if wanted.len() < 2 {
             continue;
         }

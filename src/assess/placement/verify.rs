@@ -44,6 +44,22 @@ pub fn look(question: &Question, machine: usize, placed: &[Placed]) -> Looked {
     looked
 }
 
+/// Which machines are changed, so that their own tests hold no longer.
+pub fn changed(question: &Question, taken: &[Option<usize>]) -> Vec<bool> {
+    let mut changed = vec![false; question.machines.len()];
+    for (spare, taken) in question.spares.iter().zip(taken).filter(|(spare, _)| spare.live) {
+        let choice = taken.map(|option| spare.options[option]);
+        if let Some(choice) = choice.filter(|choice| !choice.fitted) {
+            changed[question.machine_of(choice.seat)] = true;
+        }
+        if let Some(home) = spare.home {
+            let has_seat = question.has_seat_at_home(spare);
+            changed[home] |= if has_seat { choice.is_none_or(|choice| !choice.fitted) } else { choice.is_some() };
+        }
+    }
+    changed
+}
+
 fn seats(question: &Question, placed: &[Placed], looked: &mut Looked) {
     let mut filled: BTreeMap<usize, u32> = BTreeMap::new();
     for (spare, option) in placed {

@@ -42,7 +42,7 @@ impl<'a> Wanted<'a> {
         giving.sort_by_key(|role| !role.required);
         let mut must_offer: HashMap<RoleId, Vec<(String, u32)>> = HashMap::new();
         for role in &giving {
-            let usual = self.usual(role);
+            let usual = self.usual_of(role);
             let known = |need: &String| usual.offers.iter().any(|offer| self.rules.connectors.accepts(offer, need));
             must_offer.entry(role.id).or_default().extend(take(&mut open, known));
         }
@@ -56,8 +56,8 @@ impl<'a> Wanted<'a> {
         let board = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard);
         let mut wishes = Vec::new();
         for (role, count) in empty {
-            let usual = self.usual(role);
-            let board = board.filter(|_| role.kind == Kind::Processor);
+            let usual = self.usual_of(role);
+            let board = board.filter(|_| role.takes(Kind::Processor));
             wishes.push(Wish {
                 machine: file.machine.id,
                 role: Some(role.id),
@@ -94,18 +94,18 @@ impl<'a> Wanted<'a> {
         wishes
     }
 
-    /// What designs of a role's kinds need and offer.
-    fn usual(&mut self, role: &Role) -> Usual {
+    /// What designs of any kind that fills a role need and offer.
+    fn usual_of(&mut self, role: &Role) -> Usual {
         let mut all = Usual::default();
         for kind in role.kinds() {
-            let Usual { needs, offers } = self.of_kind(kind).clone();
+            let Usual { needs, offers } = self.usual(kind).clone();
             all.needs.extend(needs);
             all.offers.extend(offers);
         }
         all
     }
 
-    fn of_kind(&mut self, kind: Kind) -> &Usual {
+    fn usual(&mut self, kind: Kind) -> &Usual {
         let logbook = self.logbook;
         self.usual.entry(kind).or_insert_with(|| {
             let mut usual = Usual::default();
@@ -197,7 +197,8 @@ impl<'a> Plugged<'a> {
         let told: Vec<Option<Family>> = places.iter().map(|id| family(id)).collect();
         for port in &self.offer_ports {
             let is_new = !told.contains(&port.family) && !places.iter().any(|known| **known == *port.id);
-            if is_new && role.kinds().any(|kind| may_need(kind, &port.id, port.family)) && self.is_free(port.number) {
+            let may_need = || role.kinds().any(|kind| may_need(kind, &port.id, port.family));
+            if is_new && may_need() && self.is_free(port.number) {
                 places.push(port.id.to_string());
             }
         }

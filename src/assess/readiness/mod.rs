@@ -95,6 +95,11 @@ pub struct Readiness {
 }
 
 impl Readiness {
+    /// Whether the machine is past its tests: what is left, if anything, is papers.
+    pub fn is_tested(&self) -> bool {
+        matches!(self.at, Gate::PapersComplete | Gate::Ready)
+    }
+
     /// A gate's answer; `None` for [`Gate::Ready`], which has no reasons of its own.
     pub fn gate(&self, gate: Gate) -> Option<&GateAnswer> {
         self.gates.iter().find(|answer| answer.gate == gate)

@@ -5,9 +5,10 @@ use std::collections::{HashMap, HashSet};
 
 use super::hands::Piece;
 use super::{DAY, Ground, Item, PROOF_HANDS_ON, Pace, Terms};
-use crate::assess::outstanding::{Stock, TaskPlace};
+use crate::assess::outstanding::{Stock, Task, TaskPlace};
+use crate::assess::placement::bench_minutes;
 use crate::assess::tonight::minutes_of;
-use crate::assess::{Answers, PartAnswers};
+use crate::assess::{Answers, PartAnswers, ProofStanding};
 use crate::record::{Competence, Hold, PartId, WorkState};
 use crate::rules::ProofRule;
 
@@ -33,6 +34,10 @@ pub struct Needing {
     /// Places among the items.
     pub needs: Vec<usize>,
     pub unplanned: usize,
+    /// Places of required roles that are empty: until they are filled it cannot be tested as a whole.
+    pub empty: u32,
+    /// A part under current comes into it: tests that hold today are to be run again.
+    changes: bool,
 }
 
 pub struct Gathered {
@@ -47,6 +52,10 @@ pub struct Gathered {
 struct OfPart {
     /// All that its machines need: work but for looks, with what comes before it, and proofs.
     needs: Vec<usize>,
+    /// What is for looks only.
+    looks: Vec<usize>,
+    /// Tests, of it or its machines, that work outstanding on it voids.
+    voids: HashSet<String>,
     unplanned: usize,
 }
 
@@ -76,15 +85,20 @@ pub fn gather(answers: &Answers, ground: &Ground, terms: Terms, stretch: f64) ->
     let crosses = !gathering.elsewhere.is_empty();
     gathering.join_elsewhere(&mut parts);
     for (urgency, machine) in order.into_iter().enumerate() {
-        let mut own = Needing { machine, needs: Vec::new(), unplanned: 0 };
-        for of_part in answers.machines[machine].members.iter().filter_map(|part| parts.get(part)) {
+        let empty = answers.machines[machine].readiness.roles.iter().map(|fill| fill.missing).sum();
+        let mut own = Needing { machine, needs: Vec::new(), unplanned: 0, empty, changes: false };
+        let members = || answers.machines[machine].members.iter().filter_map(|part| parts.get(part));
+        for of_part in members() {
             own.needs.extend(&of_part.needs);
             own.unplanned += of_part.unplanned;
         }
+        gathering.fittings(&mut own, urgency as u64, &parts);
         if crosses {
             gathering.add_firsts(&mut own);
         }
-        gathering.machine_proofs(&mut own, urgency as u64);
+        let looks: Vec<usize> = members().flat_map(|of_part| &of_part.looks).copied().collect();
+        let voids = |test: &str| members().any(|of_part| of_part.voids.contains(test));
+        gathering.machine_proofs(&mut own, urgency as u64, &looks, &voids);
         gathering.gathered.machines.push(own);
     }
     gathering.gathered
@@ -120,9 +134,10 @@ fn rank(urgency: u64, hold: u64, place: usize) -> u64 {
     (urgency << 32) | (hold << 24) | (place as u64).min(0xff_ffff)
 }
 
-/// After the holds come proofs of parts, then of the machine.
+/// After the holds come proofs of parts, then fitting, then proofs of the machine.
 const PART_PROOF: u64 = 5;
-const MACHINE_PROOF: u64 = 6;
+const FIT: u64 = 6;
+const MACHINE_PROOF: u64 = 7;
 /// What is for looks only comes after everything else of every machine.
 const LAST: u64 = 1 << 62;
 
@@ -146,14 +161,27 @@ impl Gathering<'_> {
         for at in (0..part.tasks.len()).rev().filter(|at| part.tasks[*at].hold != Hold::Looks) {
             part.tasks[at].waits_for.iter().for_each(|before| needed[usize::from(*before)] = true);
         }
-        of_part.needs = (0..part.tasks.len()).filter(|at| needed[*at]).map(|at| first + at).collect();
-        let work = of_part.needs.clone();
-        for (at, proof) in part.proofs.iter().enumerate().filter(|(_, proof)| proof.is_lacking()) {
+        let (own, looks): (Vec<usize>, Vec<usize>) = (0..part.tasks.len()).partition(|at| needed[*at]);
+        let voids =
+            |task: &Task, test: &str| task.rule().is_some_and(|rule| rule.voids.iter().any(|name| name == test));
+        let voiding = own.iter().filter_map(|at| part.tasks[*at].rule());
+        of_part.voids = voiding.flat_map(|rule| &rule.voids).cloned().collect();
+        of_part.needs = own.into_iter().map(|at| first + at).collect();
+        let needed_work = of_part.needs.clone();
+        let is_due = |proof: &ProofStanding| {
+            proof.is_lacking() || (proof.rule.required && of_part.voids.contains(&proof.rule.name))
+        };
+        for (at, proof) in part.proofs.iter().enumerate().filter(|(_, proof)| is_due(proof)) {
+            // What is for looks only is waited for where it would void the test.
+            let voiding = looks.iter().filter(|at| voids(&part.tasks[**at], &proof.rule.name));
+            let mut work = needed_work.clone();
+            work.extend(voiding.map(|at| first + at));
             let item = Item::PartProof { part: part_at, proof: at };
             let rank = rank(urgency, PART_PROOF, at);
-            let place = self.proof(item, machine, Some(part.part), &proof.rule, rank, work.clone());
+            let place = self.proof(item, machine, Some(part.part), &proof.rule, rank, work);
             of_part.needs.push(place);
         }
+        of_part.looks = looks.into_iter().map(|at| first + at).collect();
         of_part
     }
 
@@ -224,8 +252,21 @@ impl Gathering<'_> {
         after: Vec<usize>,
     ) -> usize {
         let minutes = f64::from(rule.minutes.min(PROOF_HANDS_ON));
-        let (hands, wait) = (minutes * self.stretch, f64::from(rule.minutes) - minutes);
-        self.gathered.pieces.push(Piece { hands, wait, not_before: 0.0, rank, after });
+        let wait = f64::from(rule.minutes) - minutes;
+        self.plain(item, machine, part, (minutes, wait), rank, after)
+    }
+
+    /// Adds what takes as long as it takes: minutes of the hands, and then by itself.
+    fn plain(
+        &mut self,
+        item: Item,
+        machine: usize,
+        part: Option<PartId>,
+        (minutes, wait): (f64, f64),
+        rank: u64,
+        after: Vec<usize>,
+    ) -> usize {
+        self.gathered.pieces.push(Piece { hands: minutes * self.stretch, wait, not_before: 0.0, rank, after });
         self.gathered.items.push(Waiting {
             item,
             machine,
@@ -238,22 +279,53 @@ impl Gathering<'_> {
         self.gathered.items.len() - 1
     }
 
-    /// The machine's own proofs, after all else that it needs.
-    fn machine_proofs(&mut self, own: &mut Needing, urgency: u64) {
+    /// Fits what is only planned for a machine, once the work that keeps it from being fitted is done.
+    fn fittings(&mut self, own: &mut Needing, urgency: u64, parts: &HashMap<PartId, OfPart>) {
+        let answers = self.answers;
+        let planned = answers.machines[own.machine].file.parts().into_iter().filter(|(.., is_fitted)| !is_fitted);
+        for (place, (part, ..)) in planned.enumerate() {
+            let Ok(at) = answers.parts.binary_search_by(|known| known.part.cmp(&part)) else { continue };
+            let known = &*answers.parts[at];
+            if !known.file.custody_now().is_at_hand() {
+                // Its work was counted already, if it has any.
+                own.unplanned += usize::from(parts.get(&part).is_none_or(|of_part| of_part.unplanned == 0));
+                continue;
+            }
+            let is_fitted = answers.machines.iter().any(|other| other.file.fitted().any(|known| known.part == part));
+            let minutes = bench_minutes(known.file.part.kind) * if is_fitted { 2 } else { 1 };
+            let before = |at: &usize| known.tasks[*at].hold <= Hold::Fitting;
+            let before = (0..known.tasks.len()).filter(before).map(|at| (part, at as u16));
+            let after = before.filter_map(|place| self.places.get(&place).copied()).collect();
+            let (item, rank) = (Item::Fit { machine: own.machine, part: at }, rank(urgency, FIT, place));
+            let fit = self.plain(item, own.machine, Some(part), (f64::from(minutes), 0.0), rank, after);
+            own.needs.push(fit);
+            own.changes |= known.takes_current;
+        }
+    }
+
+    /// The machine's own proofs, after all else that it needs and all other work on its parts; they wait until its roles
+    /// are filled. One that holds today is run again where work outstanding, or a part to be fitted, takes it away.
+    fn machine_proofs(&mut self, own: &mut Needing, urgency: u64, looks: &[usize], voids: &dyn Fn(&str) -> bool) {
         let answers = self.answers;
         let proofs = &answers.machines[own.machine].readiness.proofs;
-        let lacking: Vec<usize> = (0..proofs.len()).filter(|at| proofs[*at].is_lacking()).collect();
+        let is_due = |proof: &ProofStanding| {
+            proof.is_lacking() || (proof.rule.required && (own.changes || voids(&proof.rule.name)))
+        };
+        let due: Vec<usize> = (0..proofs.len()).filter(|at| is_due(&proofs[*at])).collect();
         if own.unplanned > 0 {
-            own.unplanned += lacking.len();
+            own.unplanned += due.len();
+        }
+        if own.unplanned > 0 || own.empty > 0 || due.is_empty() {
             return;
         }
+        let known: HashSet<usize> = own.needs.iter().copied().collect();
+        own.needs.extend(looks.iter().filter(|at| !known.contains(at)));
         // Each waits for the last pieces only: what those come after is done by then.
         let mut ends: Vec<usize> = own.needs.clone();
-        let inner: std::collections::HashSet<usize> =
-            own.needs.iter().flat_map(|at| &self.gathered.pieces[*at].after).copied().collect();
+        let inner: HashSet<usize> = own.needs.iter().flat_map(|at| &self.gathered.pieces[*at].after).copied().collect();
         ends.retain(|at| !inner.contains(at));
         ends.sort_unstable_by_key(|at| Reverse(*at));
-        for at in lacking {
+        for at in due {
             let item = Item::MachineProof { machine: own.machine, proof: at };
             let rule = &proofs[at].rule;
             let place = self.proof(item, own.machine, None, rule, rank(urgency, MACHINE_PROOF, at), ends.clone());

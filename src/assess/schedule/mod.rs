@@ -5,12 +5,14 @@
 //! (see [`Pace`]), spread evenly over the week; drying, curing and running go on by themselves. Setting up is not
 //! counted of its own: it is in the minutes that work really took. Work that waits for materials is begun when they
 //! are taken to have come; work that is sent out is taken to be away as long. Each lacking proof follows the work of
-//! its part, a machine's own proofs follow all its parts'; a test takes [`PROOF_HANDS_ON`] minutes of hands and runs
-//! by itself for the rest.
+//! its part; what is only planned for a machine is fitted once nothing on it keeps it from that; a machine's own proofs
+//! follow all work on its parts and all fitting. A proof that outstanding work takes away counts as lacking. A test takes
+//! [`PROOF_HANDS_ON`] minutes of hands and runs by itself for the rest.
 //!
 //! A machine's date has its spread from the deviation of all hands-on minutes up to it, taken as normally distributed:
 //! between `early` and `late` lie 80 %. What is neither work nor proof (a role that is empty, a survey, a fault that
-//! is looked for) cannot be dated; [`MachinePlan::beside`] counts it.
+//! is looked for) cannot be dated; [`MachinePlan::beside`] counts it. A machine with an empty required role has no date
+//! at all: nobody knows what its part will ask for.
 
 mod gather;
 pub mod hands;
@@ -68,6 +70,8 @@ pub enum Item {
     Work { part: usize, task: usize },
     /// The place of a part in the answers, and of a proof in its list.
     PartProof { part: usize, proof: usize },
+    /// A part that is planned for a machine is fitted there: their places in the answers.
+    Fit { machine: usize, part: usize },
     /// The place of a machine in the answers, and of a proof in its list.
     MachineProof { machine: usize, proof: usize },
 }
@@ -96,6 +100,15 @@ pub struct Planned {
     pub lacks_material: bool,
 }
 
+/// Why a machine has no date.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Undated {
+    /// So many places of required roles are empty.
+    RolesEmpty { missing: u32 },
+    /// So many pieces are on parts that are not here, or come after such.
+    NotHere { pieces: usize },
+}
+
 /// When a machine is ready.
 #[derive(Clone, Debug)]
 pub struct MachinePlan {
@@ -104,11 +117,12 @@ pub struct MachinePlan {
     pub needs: Vec<usize>,
     /// Places of the longest path through what it needs, were it alone.
     pub critical: Vec<usize>,
-    /// When it would be ready, were it alone and had all hands at once: no date before it can be kept.
-    pub alone: NaiveDate,
+    /// When it would be ready, were it alone and had all hands at once: no date before it can be kept. `None`
+    /// while required roles are empty.
+    pub alone: Option<NaiveDate>,
     /// The same in days from the first minute of today on.
     pub alone_days: f64,
-    /// The expected day of the last work and proof known today; `None` where some of it cannot be planned.
+    /// The expected day of the last work and proof known today; `None` where it has no date.
     pub ready: Option<NaiveDate>,
     /// With nine chances of ten not before this day.
     pub early: Option<NaiveDate>,
@@ -116,6 +130,8 @@ pub struct MachinePlan {
     pub late: Option<NaiveDate>,
     /// Standard deviation of the expected day, in days.
     pub deviation_days: f64,
+    /// Why it has no date.
+    pub undated: Option<Undated>,
     /// Pieces that cannot be planned: on parts that are not here, and what comes after them.
     pub unplanned: usize,
     /// Reasons that hold its gates and are neither work nor proof.
@@ -196,16 +212,22 @@ pub fn schedule(answers: &Answers, ground: &Ground, terms: Terms) -> Result<Sche
         let deviation = last.map_or(0.0, |last| deviations[last]) * stretch;
         let span = deviation * Z_80;
         let (critical, alone) = critical(&needs, &taken, &gathered.pieces);
-        let is_whole = own.unplanned == 0;
+        let undated = match (own.empty, own.unplanned) {
+            (0, 0) => None,
+            (0, pieces) => Some(Undated::NotHere { pieces }),
+            (missing, _) => Some(Undated::RolesEmpty { missing }),
+        };
+        let is_whole = undated.is_none();
         MachinePlan {
             machine: answers.machines[own.machine].machine,
             critical,
-            alone: day(alone),
+            alone: (own.empty == 0).then(|| day(alone)),
             alone_days: alone / DAY,
             deviation_days: deviation / DAY,
             ready: is_whole.then(|| day(over)),
             early: is_whole.then(|| day((over - span).max(0.0))),
             late: is_whole.then(|| day(over + span)),
+            undated,
             needs,
             unplanned: own.unplanned,
             beside: beside(&answers.machines[own.machine].readiness),
@@ -243,7 +265,10 @@ fn critical(needs: &[usize], taken: &[usize], pieces: &[hands::Piece]) -> (Vec<u
 fn beside(readiness: &super::Readiness) -> usize {
     let reasons = readiness.gates.iter().flat_map(super::GateAnswer::holding);
     let dated = |reason: &&Reason| {
-        matches!(reason, Reason::Work { .. } | Reason::PartProof { .. } | Reason::MachineProof { .. })
+        matches!(
+            reason,
+            Reason::Work { .. } | Reason::PartProof { .. } | Reason::MachineProof { .. } | Reason::PlannedOnly { .. }
+        )
     };
     reasons.filter(|reason| !dated(reason)).count()
 }

@@ -1,8 +1,8 @@
 //! A schedule in sentences.
 
-use super::{Item, MachinePlan, Pace, PaceSource};
+use super::{Item, MachinePlan, Pace, PaceSource, Undated};
 use crate::assess::Answers;
-use crate::text;
+use crate::{counted, text};
 
 impl Item {
     /// What it is, without its part or machine.
@@ -11,6 +11,9 @@ impl Item {
         match self {
             Self::Work { part, task } => answers.parts[*part].tasks[*task].title().to_owned(),
             Self::PartProof { part, proof } => prove(&answers.parts[*part].proofs[*proof]),
+            Self::Fit { machine, .. } => {
+                text!("Fit in {machine}", machine = answers.machines[*machine].file.machine.name)
+            }
             Self::MachineProof { machine, proof } => prove(&answers.machines[*machine].readiness.proofs[*proof]),
         }
     }
@@ -35,9 +38,23 @@ impl Pace {
     }
 }
 
+impl Undated {
+    /// In place of a date.
+    pub fn said(self) -> &'static str {
+        match self {
+            Self::RolesEmpty { .. } => text!("when its roles are filled"),
+            Self::NotHere { .. } => text!("cannot be dated"),
+        }
+    }
+}
+
 impl MachinePlan {
     /// When a machine of this name is ready.
     pub fn sentence(&self, name: &str) -> String {
+        if let Some(Undated::RolesEmpty { missing }) = self.undated {
+            let empty = counted!("{count} place is empty", "{count} places are empty", missing as usize);
+            return text!("{machine}: when its roles are filled; {empty}.", machine = name, empty = empty);
+        }
         match (self.ready, self.early, self.late) {
             (Some(_), ..) if self.needs.is_empty() => {
                 text!("{machine}: no work and no proof is left.", machine = name)

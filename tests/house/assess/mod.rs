@@ -20,6 +20,7 @@ mod outstanding;
 mod placement;
 mod placement_carried_out;
 mod placement_solved;
+mod placement_tested;
 mod power;
 mod proofs;
 mod readiness;

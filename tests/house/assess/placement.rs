@@ -101,7 +101,7 @@ fn a_pin_is_kept_and_what_hangs_on_it_follows() {
     });
     // The same as asked on top of the best proposal.
     proposed(&logbook, Ask::default(), |asked, proposal| {
-        let (_, other) = what_if(asked, id(1), id(20), &LONG).unwrap();
+        let (_, other) = what_if((asked, proposal), id(1), id(20), &LONG).unwrap();
         assert_eq!(tags(&logbook, &other), ["0001", "0003"]);
         assert!(other.is_proven() && other.worth < proposal.worth);
     });

@@ -251,9 +251,9 @@ fn every_ground_against_a_place_is_named() {
 fn a_rival_in_the_place_of_a_part_costs_as_much_as_pinning_it_there() {
     let of = two_boards();
     proposed(&of, Ask::default(), |asked, proposal| {
-        let (_, other) = instead(asked, id(2), (id(1), id(20)), &LONG).unwrap();
+        let (_, other) = instead((asked, proposal), id(2), (id(1), id(20)), &LONG).unwrap();
         assert_eq!(other.placed.iter().map(|seated| seated.part).collect::<Vec<PartId>>(), [id(2)]);
-        let (_, pinned) = what_if(asked, id(2), id(20), &LONG).unwrap();
+        let (_, pinned) = what_if((asked, proposal), id(2), id(20), &LONG).unwrap();
         assert_eq!(other.worth, pinned.worth);
         assert!(other.worth < proposal.worth && other.is_proven());
     });
@@ -263,7 +263,7 @@ fn a_rival_in_the_place_of_a_part_costs_as_much_as_pinning_it_there() {
         let spare = asked.parts.iter().position(|part| *part == id(1)).unwrap();
         let left = left_of(asked, proposal, spare).unwrap();
         assert_eq!(left.lacks, [Lack::Pinned { part: id(2) }], "worth more, but another is held there");
-        let (_, other) = instead(asked, id(1), (id(2), id(20)), &LONG).unwrap();
+        let (_, other) = instead((asked, proposal), id(1), (id(2), id(20)), &LONG).unwrap();
         assert_eq!(other.placed.iter().map(|seated| seated.part).collect::<Vec<PartId>>(), [id(1)]);
     });
 }

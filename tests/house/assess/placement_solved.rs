@@ -41,7 +41,7 @@ fn little(chance: &mut Chance) -> Question {
         open.push(OpenNeed { need: 2, seats: vec![first + 1] });
         open.push(OpenNeed { need: 3, seats: if chance.below(2) == 0 { vec![first, first + 1] } else { vec![] } });
         let complete_worth = if chance.below(3) == 0 { 50 } else { 0 };
-        question.machines.push(Machine { name: machine.to_string(), complete_worth, open });
+        question.machines.push(Machine { name: machine.to_string(), complete_worth, open, ..Machine::default() });
     }
     for number in 0..6 + chance.below(2) {
         let mut spare = Spare { tag: number.to_string(), known: chance.below(8) != 0, ..Spare::default() };
@@ -73,7 +73,12 @@ fn little(chance: &mut Chance) -> Question {
         for machine in 0..2 {
             let worth = if role == 3 { -5 } else { 100 + chance.below(60) as i64 };
             if chance.below(6) != 0 {
-                spare.options.push(Choice { seat: 4 * machine + role, worth, settled: chance.below(6) == 0 });
+                spare.options.push(Choice {
+                    seat: 4 * machine + role,
+                    worth,
+                    settled: chance.below(6) == 0,
+                    fitted: false,
+                });
             }
         }
         question.spares.push(spare);
@@ -99,7 +104,29 @@ const HARD: [u64; 12] = [97, 103, 104, 345, 475, 845, 848, 2349, 7576, 21_657, 2
 fn little_ones(seed: u64, count: usize) -> impl Iterator<Item = Question> {
     let mut chance = Chance(seed);
     let first = std::iter::repeat_with(move || little(&mut chance)).take(count);
-    first.chain(HARD.iter().map(|seed| little(&mut Chance(*seed))))
+    let mut chance = Chance(seed ^ 0x7e57);
+    let tested = std::iter::repeat_with(move || tested(little(&mut chance), &mut chance)).take(count);
+    first.chain(HARD.iter().map(|seed| little(&mut Chance(*seed)))).chain(tested)
+}
+
+/// The same with parts fitted here and there, and machines whose tests are lost with a part that comes or goes.
+fn tested(mut question: Question, chance: &mut Chance) -> Question {
+    for machine in &mut question.machines {
+        machine.change_cost = [0, 20, 60, 150][chance.below(4)];
+    }
+    for spare in &mut question.spares {
+        spare.live = chance.below(6) != 0;
+        let machine = chance.below(3);
+        if machine > 1 {
+            continue;
+        }
+        spare.home = spare.live.then_some(machine);
+        let has_seat = chance.below(5) != 0;
+        for choice in spare.options.iter_mut().filter(|choice| choice.seat / 4 == machine && has_seat) {
+            (choice.fitted, choice.settled) = (true, true);
+        }
+    }
+    question
 }
 
 /// The fewest needs that stay open, by trying every pairing; `None` when one stays open that must not.
@@ -181,13 +208,28 @@ fn worth_of(question: &Question, machine: usize, here: &[(usize, Choice)]) -> Op
 fn told(question: &Question, taken: &[Option<usize>]) -> Option<i64> {
     let chosen = |(at, option): (usize, &Option<usize>)| Some((at, question.spares[at].options[(*option)?]));
     let all: Vec<(usize, Choice)> = taken.iter().enumerate().filter_map(chosen).collect();
-    (0..question.machines.len())
+    let is_changed = |machine: usize| {
+        question.spares.iter().zip(taken).filter(|(spare, _)| spare.live).any(|(spare, taken)| {
+            let choice = taken.map(|option| spare.options[option]);
+            let comes = choice.is_some_and(|choice| !choice.fitted && question.seats[choice.seat].machine == machine);
+            let goes = if spare.options.iter().any(|choice| choice.fitted) {
+                choice.is_none_or(|choice| !choice.fitted)
+            } else {
+                choice.is_some()
+            };
+            comes || (spare.home == Some(machine) && goes)
+        })
+    };
+    let lost = (0..question.machines.len()).filter(|machine| is_changed(*machine));
+    let lost: i64 = lost.map(|machine| question.machines[machine].change_cost).sum();
+    let worth: Option<i64> = (0..question.machines.len())
         .map(|machine| {
             let here: Vec<_> =
                 all.iter().filter(|(_, choice)| question.seats[choice.seat].machine == machine).copied().collect();
             worth_of(question, machine, &here)
         })
-        .sum()
+        .sum();
+    worth.map(|worth| worth - lost)
 }
 
 /// The best worth of all answers there are.
@@ -286,12 +328,12 @@ fn adapters_in_a_circle_feed_nothing() {
         known: true,
         needs: vec![(need, 1)],
         offers: vec![(offer, count)],
-        options: vec![Choice { seat: 1, worth: -5, settled: false }],
+        options: vec![Choice { seat: 1, worth: -5, settled: false, fitted: false }],
         ..Spare::default()
     };
     let card = Spare {
         needs: vec![(1, 1)],
-        options: vec![Choice { seat: 0, worth: 100, settled: false }],
+        options: vec![Choice { seat: 0, worth: 100, settled: false, fitted: false }],
         ..Spare::default()
     };
     let mut question = Question {
@@ -308,7 +350,7 @@ fn adapters_in_a_circle_feed_nothing() {
     };
     let given = answer(&question);
     assert_eq!((given.worth, given.taken.clone()), (0, vec![None, None, None]), "{given:?}");
-    let options = vec![Choice { seat: 2, worth: 1, settled: false }];
+    let options = vec![Choice { seat: 2, worth: 1, settled: false, fitted: false }];
     question.spares.push(Spare { known: true, offers: vec![(0, 1)], options, ..Spare::default() });
     let given = answer(&question);
     assert_eq!((given.worth, given.taken), (96, vec![Some(0), Some(0), None, Some(0)]), "a board to hang on");
@@ -339,6 +381,7 @@ fn worths_stay_exact_as_floating_point_numbers_however_the_sliders_stand() {
         brief,
         Term::NotSurveyed,
         Term::Work { minutes: u32::MAX },
+        Term::ToFit { minutes: u32::MAX },
         altered,
         Term::ConnectorsUnknown,
     ];
@@ -350,6 +393,7 @@ fn worths_stay_exact_as_floating_point_numbers_however_the_sliders_stand() {
         Term::Proven,
         made,
         Term::Fitted,
+        Term::StaysIn { minutes: u32::MAX },
     ];
     for terms in [&against[..], &for_it[..]] {
         let worth: i64 = terms.iter().map(|term| goals.worth(*term)).sum();

@@ -1,7 +1,7 @@
 //! When machines will be ready: order, hands, waits, deliveries, pace.
 
 use benchwright::assess::Answers;
-use benchwright::assess::schedule::{Ground, Held, Item, PaceSource, Schedule, Terms, schedule};
+use benchwright::assess::schedule::{Ground, Held, Item, PaceSource, Schedule, Terms, Undated, schedule};
 use benchwright::record::*;
 
 use super::support::*;
@@ -22,6 +22,7 @@ fn made(logbook: &Logbook, terms: Terms) -> (Schedule, Vec<String>) {
             let part = &answers.parts[part];
             format!("{} {}", part.file.part.tag, part.proofs[proof].rule.name)
         }
+        Item::Fit { part, .. } => format!("{} fit", answers.parts[part].file.part.tag),
         Item::MachineProof { machine, proof } => answers.machines[machine].readiness.proofs[proof].rule.name.clone(),
     });
     let names = names.collect();
@@ -120,15 +121,96 @@ fn a_part_that_is_not_here_leaves_its_machine_undated() {
     assert!(made.machines[1].ready.is_some());
 }
 
+/// Looks come after all other work, but the run of the whole machine comes after them: no hands in it after that.
 #[test]
-fn looks_keep_no_machine_waiting() {
+fn looks_come_last_but_before_the_test_of_their_machine() {
     let mut logbook = two_machines(board(1, "0001", "badge-lost"), board(2, "0002", "bulged"));
-    let (made_with, names) = made(&logbook, TERMS);
-    assert_eq!(names.last().map(String::as_str), Some("0001 glue-badge"), "{names:?}");
+    let (with_badge, names) = made(&logbook, TERMS);
+    assert_eq!(names[..3], ["0001 boot", "0001 glue-badge", "long-run"], "{names:?}");
+    assert!(with_badge.planned[2].slot.start >= with_badge.planned[1].slot.over);
+    assert!(with_badge.machines[0].needs.contains(&1));
     let mut bare = (*logbook.parts[0]).clone();
     bare.findings.clear();
     logbook.parts[0] = bare.into();
-    assert_eq!(made_with.machines[0].ready, made(&logbook, TERMS).0.machines[0].ready);
+    // Where the run holds already, looks keep no machine waiting.
+    let mut tested = (*logbook.machines[0]).clone();
+    tested.proofs.push(proof(60, "long-run", at("2026-05-01", 40), ProofResult::Passed));
+    logbook.machines[0] = tested.into();
+    let ready = made(&logbook, TERMS).0.machines[0].ready;
+    logbook.parts[0] = board(1, "0001", "badge-lost").into();
+    let (with_badge, names) = made(&logbook, TERMS);
+    assert_eq!(names.last().map(String::as_str), Some("0001 glue-badge"), "{names:?}");
+    assert_eq!(with_badge.machines[0].ready, ready);
+}
+
+#[test]
+fn a_machine_with_an_empty_role_has_no_date_and_is_not_tested_before_it_is_filled() {
+    let mut logbook = two_machines(board(1, "0001", "bulged"), board(2, "0002", "bulged"));
+    let mut orla = (*logbook.machines[0]).clone();
+    orla.roles.push(Role { id: id(33), count: 2, ..records::role(id(20), Kind::MemoryModule) });
+    orla.roles.push(Role { id: id(34), required: false, ..records::role(id(20), Kind::SoundCard) });
+    logbook.machines[0] = orla.into();
+    let (made_empty, names) = made(&logbook, TERMS);
+    let plan = &made_empty.machines[0];
+    assert_eq!((plan.ready, plan.early, plan.late, plan.alone), (None, None, None, None));
+    assert_eq!(plan.undated, Some(Undated::RolesEmpty { missing: 2 }), "optional roles may stay empty");
+    assert_eq!(plan.sentence("Orla"), "Orla: when its roles are filled; 2 places are empty.");
+    assert_eq!(names.iter().filter(|name| *name == "long-run").count(), 1, "Brand's own: {names:?}");
+    assert!(names.contains(&"0001 recap".to_owned()), "the work goes on");
+    assert!(made_empty.machines[1].ready.is_some() && made_empty.machines[1].undated.is_none());
+}
+
+#[test]
+fn what_is_only_planned_is_fitted_after_its_work_and_before_the_machine_is_tested() {
+    let mut logbook = two_machines(board(1, "0001", "leaked-cell"), board(2, "0002", "bulged"));
+    let mut orla = (*logbook.machines[0]).clone();
+    orla.fittings.clear();
+    plan(&mut orla, 45, 30, 1);
+    // It passed once, with another board in it.
+    orla.proofs.push(proof(60, "long-run", at("2026-05-01", 40), ProofResult::Passed));
+    logbook.machines[0] = orla.into();
+    let (made, names) = made(&logbook, TERMS);
+    let place = |name: &str| names.iter().position(|known| known == name).unwrap();
+    let (rinse, fit, run) = (place("0001 rinse"), place("0001 fit"), place("long-run"));
+    let slot = |at: usize| made.planned[at].slot;
+    assert!(slot(fit).start >= slot(rinse).over && slot(run).start >= slot(fit).over, "{names:?}");
+    assert_eq!(made.planned[run].machine, id(20), "run again: a board comes into it");
+    assert!(made.machines[0].needs.contains(&fit) && made.machines[0].ready.is_some());
+    for at in 0..names.len() {
+        assert!(made.planned[at].part != Some(id(1)) || slot(run).start >= slot(at).over, "{}", names[at]);
+    }
+}
+
+#[test]
+fn a_test_that_outstanding_work_takes_away_is_run_again_after_it() {
+    let mut logbook = two_machines(board(1, "0001", "bulged"), board(2, "0002", "bulged"));
+    let (_, before) = made(&logbook, TERMS);
+    let mut tested = (*logbook.parts[0]).clone();
+    tested.proofs.push(proof(61, "boot", at("2026-05-01", 41), ProofResult::Passed));
+    logbook.parts[0] = tested.into();
+    let (made, names) = made(&logbook, TERMS);
+    assert_eq!(names, before, "recapping voids the start");
+    let place = |name: &str| names.iter().position(|known| known == name).unwrap();
+    assert!(made.planned[place("0001 boot")].slot.start >= made.planned[place("0001 recap")].slot.over);
+}
+
+#[test]
+fn a_material_that_has_run_out_delays_its_work_and_the_machine() {
+    let mut logbook = two_machines(board(1, "0001", "bulged"), board(2, "0002", "bulged"));
+    let ready = |logbook: &Logbook, days| {
+        let (made, names) = made(logbook, Terms { delivery_days: days, ..TERMS });
+        let recap = &made.planned[names.iter().position(|name| name == "0001 recap").unwrap()];
+        (recap.lacks_material, (recap.start - day("2026-06-01")).num_days(), made.machines[0].ready.unwrap())
+    };
+    let solder = |stock: f64| Material { stock, ..records::material("solder") };
+    logbook.materials = vec![solder(3.0).into()];
+    let (lacks, start, there) = ready(&logbook, 30);
+    assert!(!lacks && start < 30);
+    logbook.materials = vec![solder(0.0).into()];
+    let (lacks, start, wanting) = ready(&logbook, 30);
+    assert_eq!((lacks, start), (true, 30));
+    assert!((wanting - day("2026-06-01")).num_days() >= 30 && wanting > there);
+    assert!(ready(&logbook, 60).2 > wanting);
 }
 
 /// The pace counts only what was done by a rule with its minutes: eight soldering jobs that took twice the rule's time.
@@ -158,7 +240,7 @@ fn the_pace_is_that_of_this_logbook_once_enough_is_finished() {
 fn the_longest_path_of_a_machine_alone_is_a_bound_on_its_date() {
     let (made, names) = made(&two_machines(board(1, "0001", "leaked-cell"), board(2, "0002", "bulged")), TERMS);
     for plan in &made.machines {
-        assert!(plan.alone <= plan.ready.unwrap());
+        assert!(plan.alone.unwrap() <= plan.ready.unwrap());
         for pair in plan.critical.windows(2) {
             assert!(made.planned[pair[1]].after.contains(&pair[0]));
         }

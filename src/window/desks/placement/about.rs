@@ -61,7 +61,7 @@ pub fn tell(asked: &Asked, proposal: &Proposal, part: PartId, stop: &Stop, say: 
         if stop.is_stopped() {
             return;
         }
-        let other = instead(asked, asked.parts[rival], (part, machine), &patience());
+        let other = instead((asked, proposal), asked.parts[rival], (part, machine), &patience());
         let name = part_name(asked.logbook, asked.parts[rival]);
         say(Said::Rival(priced(asked, proposal, rival, machine, name, other.as_ref()).0));
     }
@@ -102,7 +102,7 @@ fn there(
     patience: &dyn Fn() -> Duration,
 ) -> Priced {
     let part = asked.parts[spare];
-    let other = what_if(asked, part, machine, patience);
+    let other = what_if((asked, proposal), part, machine, patience);
     let name = machine_name(asked.logbook, machine);
     let (mut priced, gone) = priced(asked, proposal, spare, machine, name, other.as_ref());
     if let Some(gone) = gone {

@@ -105,6 +105,8 @@ pub struct Found {
     pub outlook: Vec<String>,
     /// Placed parts of which nobody has said what they need and offer.
     pub unknown: usize,
+    /// Machines past their tests that are left as they are.
+    pub left_alone: usize,
     by_part: HashMap<PartId, usize>,
 }
 
@@ -121,9 +123,9 @@ impl Found {
         let is_tried = |part: PartId| asked.ask.pins.iter().any(|(known, _)| *known == part);
         let sentence = |one: &&Move| match one {
             Move::Plan { part, .. } | Move::Replan { part, .. } | Move::Refit { part, .. } if is_tried(*part) => {
-                format!("{} {}", one.sentence(&logbook), text!("It is pinned there."))
+                format!("{} {}", one.told(asked), text!("It is pinned there."))
             }
-            _ => one.sentence(&logbook),
+            _ => one.told(asked),
         };
         let sentences = |moves: Vec<&Move>| moves.iter().map(sentence).collect();
         let mut found = Self {
@@ -132,6 +134,7 @@ impl Found {
             wishes,
             outlook: proposal.outlook.iter().map(|of| of.sentence(asked)).collect(),
             unknown: proposal.placed.iter().filter(unknown).count(),
+            left_alone: asked.machines.iter().filter(|machine| asked.alone.holds(**machine)).count(),
             columns: columns(asked, &proposal),
             by_part: slips.iter().enumerate().map(|(at, slip)| (slip.part, at)).collect(),
             proposal,

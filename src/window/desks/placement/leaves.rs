@@ -15,6 +15,7 @@ crate::words! {
         Moves = "moves", "Moves";
         Missing = "missing", "Missing";
         Weights = "weights", "What counts";
+        Tested = "tested", "Tested machines";
         Soonest = "soonest", "Soonest ready";
     }
 }
@@ -49,6 +50,15 @@ pub fn moves_ui(ui: &mut Ui, found: &Found) {
                 ui.label(body(sentence));
                 ui.add_space(GRID);
             }
+        }
+        if found.left_alone > 0 {
+            let said = crate::counted!(
+                "{count} machine is past its tests and left as it is.",
+                "{count} machines are past their tests and left as they are.",
+                found.left_alone
+            );
+            ui.add_space(2.0 * GRID);
+            ui.label(remark(ui, said));
         }
         if found.unknown > 0 {
             let said = crate::counted!(
@@ -138,7 +148,7 @@ impl Weights {
     }
 }
 
-fn scrolled(ui: &mut Ui, salt: &str, inside: impl FnOnce(&mut Ui)) {
+pub(super) fn scrolled(ui: &mut Ui, salt: &str, inside: impl FnOnce(&mut Ui)) {
     ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
         ui.set_max_width(ui.available_width());
         inside(ui);

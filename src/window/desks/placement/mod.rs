@@ -13,6 +13,7 @@ mod panel;
 mod pins;
 mod priced;
 mod slip;
+mod touch;
 
 use std::collections::HashMap;
 use std::sync::Arc;
@@ -26,6 +27,7 @@ use self::found::Found;
 use self::leaves::{Leaf, Weights, missing_ui, moves_ui, soonest_ui};
 use self::panel::{PanelAct, panel_ui};
 use self::pins::Pins;
+use self::touch::touch_ui;
 use crate::assess::placement::{Ask, Goals, change};
 use crate::record::{Kind, Moment, PartId, Word};
 use crate::text;
@@ -131,16 +133,23 @@ impl Placement {
             let (drawing, beside) = room.split_left_right_at_x(room.right() - PANEL);
             scope_ui(ui, drawing, "drawing", |ui| self.drawing_ui(ui, &found, false));
             let beside = beside.with_min_x(beside.left() + 6.0 * GRID);
-            scope_ui(ui, beside, "beside", |ui| self.beside_ui(ui, &found, false, outbox));
+            scope_ui(ui, beside, "beside", |ui| self.beside_ui(ui, &found, false, view, outbox));
         } else {
-            scope_ui(ui, room, "beside", |ui| self.beside_ui(ui, &found, true, outbox));
+            scope_ui(ui, room, "beside", |ui| self.beside_ui(ui, &found, true, view, outbox));
         }
     }
 
     /// Asks anew where the logbook, or what is wanted, has changed.
     fn ask(&mut self, ui: &Ui, view: &View<'_>) {
         self.pins.let_go_of_written(view.logbook);
-        let ask = Ask { goals: self.goals, pins: self.pins.put.clone(), left_out: self.pins.left_out() };
+        let touch = &view.settings.touch;
+        let ask = Ask {
+            goals: self.goals,
+            pins: self.pins.put.clone(),
+            left_out: self.pins.left_out(),
+            may_touch: touch.machines.clone(),
+            may_touch_all: touch.all,
+        };
         let key = Key { revision: view.answers.revision, rules: view.rules.version, ask };
         let is_asked = self.asking.as_ref().is_some_and(|asking| asking.key == key);
         if is_asked && !self.waits {
@@ -258,7 +267,7 @@ impl Placement {
         }
     }
 
-    fn beside_ui(&mut self, ui: &mut Ui, found: &Found, is_narrow: bool, outbox: &mut Outbox) {
+    fn beside_ui(&mut self, ui: &mut Ui, found: &Found, is_narrow: bool, view: &View<'_>, outbox: &mut Outbox) {
         if let Some(slip) = self.chosen.and_then(|part| found.slip(part)) {
             let part = slip.part;
             match panel_ui(ui, found, slip, &self.about, outbox) {
@@ -288,6 +297,12 @@ impl Placement {
             }
             Leaf::Missing => {
                 missing_ui(ui, found);
+                None
+            }
+            Leaf::Tested => {
+                if let Some(touch) = touch_ui(ui, view.answers, view.logbook, &view.settings.touch) {
+                    outbox.touch = Some(touch);
+                }
                 None
             }
             Leaf::Weights => self.weights.ui(ui, self.goals),

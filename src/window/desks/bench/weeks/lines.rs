@@ -8,12 +8,12 @@ use egui::{Id, Rect, Ui};
 use super::calendar::Calendar;
 use crate::assess::Answers;
 use crate::assess::reason::{machine_name, part_name};
-use crate::assess::schedule::{Ground, MachinePlan, Planned, Schedule, Terms, circle_sentence, schedule};
+use crate::assess::schedule::{Ground, MachinePlan, Planned, Schedule, Terms, Undated, circle_sentence, schedule};
 use crate::record::Logbook;
-use crate::text;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{Cells, Column, Width};
+use crate::{counted, text};
 
 /// What is asked of the lines.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,13 +71,25 @@ impl Plan {
     /// How far everything is from ready, in a sentence.
     pub fn summary(&self) -> String {
         let dated = self.made.machines.iter().filter(|machine| machine.ready.is_some());
-        match dated.max_by_key(|machine| machine.ready) {
+        let dated = match dated.max_by_key(|machine| machine.ready) {
             Some(last) if !self.made.planned.is_empty() => text!(
                 "The last machine about {day}: {machine}",
                 day = last.ready.unwrap_or(self.made.end),
                 machine = machine_name(&self.logbook, last.machine)
             ),
             _ => text!("No work and no proof is left that can be dated.").to_owned(),
+        };
+        let is_empty = |machine: &&MachinePlan| matches!(machine.undated, Some(Undated::RolesEmpty { .. }));
+        match self.made.machines.iter().filter(is_empty).count() {
+            0 => dated,
+            empty => {
+                let wait = counted!(
+                    "{count} machine has no date until its roles are filled.",
+                    "{count} machines have no date until their roles are filled.",
+                    empty
+                );
+                format!("{dated} · {wait}")
+            }
         }
     }
 
@@ -191,7 +203,7 @@ impl crate::window::widgets::Rows for Rows<'_> {
                             self.calendar.ready_ui(cells.canvas(), bars, [early, ready, late]);
                         }
                     }
-                    _ => cells.remark(WHEN, text!("cannot be dated")),
+                    _ => cells.remark(WHEN, machine.undated.map_or("", Undated::said)),
                 }
             }
             Line::Piece(at) => {

@@ -40,7 +40,9 @@ impl MachinePanel {
             self.rank_ui(ui, &file.machine, plan, outbox);
             if !own.critical.is_empty() {
                 section_ui(ui, text!("Its longest path"));
-                ui.label(remark(ui, text!("Were it alone and had all hands: {day} at the earliest.", day = own.alone)));
+                if let Some(day) = own.alone {
+                    ui.label(remark(ui, text!("Were it alone and had all hands: {day} at the earliest.", day = day)));
+                }
             }
             for planned in own.critical.iter().map(|at| &plan.made.planned[*at]) {
                 ui.add_space(GRID);

@@ -179,7 +179,9 @@ impl Weeks {
             Item::PartProof { part, .. } => {
                 outbox.show(plan.answers.parts[*part].part, Some(Spot::Section(Section::Proofs)));
             }
-            Item::MachineProof { machine, .. } => outbox.go(Page::Machine(plan.answers.machines[*machine].machine)),
+            Item::Fit { machine, .. } | Item::MachineProof { machine, .. } => {
+                outbox.go(Page::Machine(plan.answers.machines[*machine].machine))
+            }
         }
     }
 
