@@ -11,6 +11,7 @@ pub mod fit;
 pub mod inspections;
 pub mod kits;
 pub mod making;
+pub mod missing_findings;
 pub mod offer;
 pub mod outstanding;
 pub mod part_state;
@@ -27,6 +28,7 @@ pub mod supplies;
 pub mod templates;
 pub mod tie;
 pub mod tonight;
+pub mod unknown_names;
 
 pub use answers::{Answers, MachineAnswers, PartAnswers};
 pub use making::{Making, TrueTo};
