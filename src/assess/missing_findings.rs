@@ -74,18 +74,20 @@ fn take(entries: Vec<Entry>, known: &mut PartFile, missing: &mut Vec<Entry>) {
     }
 }
 
-/// Whether a part has this finding: of the same name from the same question or from nobody's question; of failed
-/// work, the one that names the work.
+/// Whether a part has this finding: of the same name and not from different questions; of failed work, one that the
+/// work opened.
 fn is_there(file: &PartFile, finding: &Finding, look: &Entry) -> bool {
     let work = match look {
         Entry::Look(Look { work: Some(work), .. }) if finding.source == FindingSource::Work => Some(*work),
         _ => None,
     };
     file.findings.iter().any(|known| match work {
-        Some(work) => known.looks.iter().any(|look| look.work == Some(work) && known.finding.what == finding.what),
+        Some(work) => known.looks.first().is_some_and(|look| look.work == Some(work)),
         None => {
             known.finding.what == finding.what
-                && (known.finding.question == finding.question || known.finding.question.is_empty())
+                && (known.finding.question == finding.question
+                    || known.finding.question.is_empty()
+                    || finding.question.is_empty())
         }
     })
 }

@@ -58,11 +58,10 @@ fn answer(json: bool, logbook: &Logbook) -> Answer {
 impl Import {
     pub fn answer(&self, json: bool) -> Answer {
         let Self { logbook, file, keep_unknown } = self;
-        let rules = rules_in_force()?;
         let document = std::fs::read_to_string(file)
             .with_context(|| text!("The document cannot be read: {path}", path = file.display()))?;
         let store = Store::open(logbook)?;
-        store.use_rules(Arc::new(rules));
+        store.use_rules(Arc::new(rules_in_force()?));
         let unknown = if *keep_unknown { UnknownNames::Keep } else { UnknownNames::Refuse };
         let after = store
             .import(&document, unknown)
