@@ -86,4 +86,4 @@ pub use word::Word;
 pub use work::{
     Competence, Hold, MaterialUse, MaterialUseId, Nature, Touches, Work, WorkAfter, WorkAfterId, WorkId, WorkState,
 };
-pub use workshop::{Workshop, WorkshopId};
+pub use workshop::{Workshop, WorkshopId, money_text};

@@ -14,8 +14,8 @@ use super::history::Touch;
 use super::rows::Records;
 use super::store::existing_database;
 use super::{connect, fields, files, load, schema, unknown};
-use crate::assess::unknown_names::{self, Owner};
 use crate::assess::missing_findings;
+use crate::assess::unknown_names::Owner;
 use crate::record::{Attachment, Entry, EntryKind, Finding, Given, Logbook, Photo, Word as _};
 use crate::rules::Rules;
 use crate::text;
@@ -112,8 +112,8 @@ pub fn check(folder: &Path, rules: &Rules) -> Result<Report, StoreError> {
 
 /// What records say by the tables: names that none holds, facts whose finding is missing, answers without a reason.
 fn check_meaning(logbook: &Logbook, rules: &Rules, report: &mut Report) {
-    for name in unknown_names::of(logbook, rules) {
-        report.add(Area::Names, unknown::in_words(&name, &unknown::owner_in(logbook, name.owner), rules));
+    for said in unknown::unknown_in_words(logbook, rules) {
+        report.add(Area::Names, said);
     }
     for missing in missing_findings::of(logbook, rules, &mut Uuid::now_v7) {
         let part = unknown::owner_in(logbook, Owner::Part(missing.part));

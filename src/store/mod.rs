@@ -48,7 +48,7 @@ pub use refusal::Refusal;
 pub use row::{Column, Shape};
 pub use schema::{APPLICATION_ID, VERSION};
 pub use store::{Event, Store};
-pub use unknown::UnknownNames;
+pub use unknown::{UnknownNames, unknown_in_words};
 
 use crate::record::EntryKind;
 

@@ -50,6 +50,12 @@ pub fn in_words(name: &UnknownName, of: &str, rules: &Rules) -> String {
     }
 }
 
+/// Every unknown name of a logbook, in words.
+pub fn unknown_in_words(logbook: &Logbook, rules: &Rules) -> Vec<String> {
+    let names = unknown_names::of(logbook, rules);
+    names.iter().map(|name| in_words(name, &owner_in(logbook, name.owner), rules)).collect()
+}
+
 /// What a name was said of, in words, from a logbook.
 pub fn owner_in(logbook: &Logbook, owner: Owner) -> String {
     match owner {
