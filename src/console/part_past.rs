@@ -121,7 +121,8 @@ impl PastForm {
             lines.push((1, text!("Acquired: {what}", what = own)));
         }
         if let Some(lot) = &self.lot {
-            let of_all = lot.price_cents.map(|cents| text!("{price} for all of it", price = money_text(cents, currency)));
+            let of_all =
+                lot.price_cents.map(|cents| text!("{price} for all of it", price = money_text(cents, currency)));
             let said = listed([lot.name.as_str(), &lot.source, &of_all.unwrap_or_default()]);
             lines.push((1, text!("Lot: {what}", what = said)));
         }

@@ -134,7 +134,11 @@ fn known_kind(name: &str) -> anyhow::Result<Kind> {
 fn listed(rules: &Rules, section: Option<Section>, kind: Option<Kind>) -> Form {
     let wants = |one: Section| section.is_none_or(|section| section == one);
     let is_for = |row: &RowForm| kind.is_none_or(|kind| row.kinds.is_empty() || row.kinds.contains(&kind));
-    let row = |name: &str, words: &str, kinds: Vec<Kind>| RowForm { name: name.to_owned(), say: say(words).to_owned(), kinds };
+    let row = |name: &str, words: &str, kinds: Vec<Kind>| RowForm {
+        name: name.to_owned(),
+        say: say(words).to_owned(),
+        kinds,
+    };
     let questions = || {
         let form = |rule: &Arc<Question>| QuestionForm {
             row: row(&rule.name, &rule.ask, rule.kinds.clone()),
@@ -152,9 +156,7 @@ fn listed(rules: &Rules, section: Option<Section>, kind: Option<Kind>) -> Form {
         rules.questions.iter().map(form).filter(|form| is_for(&form.row)).collect()
     };
     let findings = || {
-        let form = |rule: &Arc<FindingRule>| {
-            row(&rule.name, &rule.say, kinds_of_finding(&rule.name, rules))
-        };
+        let form = |rule: &Arc<FindingRule>| row(&rule.name, &rule.say, kinds_of_finding(&rule.name, rules));
         rules.findings.iter().map(form).filter(is_for).collect()
     };
     let work = || {
@@ -253,7 +255,10 @@ fn in_words(form: &Form) -> String {
         section(text!("Date schemes"), rows.iter().map(|row| row_in_words(row, "")).collect());
     }
     if let Some(names) = form.unknown.as_ref().filter(|names| !names.is_empty()) {
-        section(text!("Names in the logbook that no table has"), names.iter().map(|name| format!("  {name}")).collect());
+        section(
+            text!("Names in the logbook that no table has"),
+            names.iter().map(|name| format!("  {name}")).collect(),
+        );
     }
     lines
 }

@@ -126,7 +126,12 @@ fn check_meaning(logbook: &Logbook, rules: &Rules, report: &mut Report) {
             if answer.given == Given::DoesNotApply && answer.note.trim().is_empty() {
                 let part = unknown::owner_in(logbook, Owner::Part(file.part.id));
                 let question = answer.question;
-                let text = text!("{part}, survey of {day}: {question}", part = part, day = survey.looked.on, question = question);
+                let text = text!(
+                    "{part}, survey of {day}: {question}",
+                    part = part,
+                    day = survey.looked.on,
+                    question = question
+                );
                 report.remarks.insert(Trouble { area: Area::Answers, text });
             }
         }

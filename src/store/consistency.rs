@@ -9,10 +9,10 @@ use uuid::Uuid;
 use super::describe::describe;
 use super::error::StoreError;
 use super::history::{Image, Touch};
-use super::{limits, orders, relations};
 use super::refusal::Refusal;
 use super::rows::Records;
 use super::write::Fault;
+use super::{limits, orders, relations};
 use crate::record::{Custody, EntryKey, EntryKind, FindingState, KitState, Look, Word as _, WorkState};
 use crate::rules::Rules;
 

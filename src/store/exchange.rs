@@ -6,9 +6,9 @@ use std::path::Path;
 use serde::Deserialize;
 
 use super::error::StoreError;
-use super::{exchange_faults, load};
 use super::rows::Document;
 use super::write::Fault;
+use super::{exchange_faults, load};
 use crate::record::{Change, Entry, EntryKey, EntryKind, Logbook, Word as _};
 use crate::text;
 
@@ -41,7 +41,8 @@ struct Heading {
 
 fn parse<'d, T: Deserialize<'d>>(document: &'d str) -> Result<T, StoreError> {
     let mut reader = serde_json::Deserializer::from_str(document);
-    let value = serde_path_to_error::deserialize(&mut reader).map_err(|error| exchange_faults::fault(document, &error))?;
+    let value =
+        serde_path_to_error::deserialize(&mut reader).map_err(|error| exchange_faults::fault(document, &error))?;
     reader.end().map_err(|error| exchange_faults::no_json(&error))?;
     Ok(value)
 }

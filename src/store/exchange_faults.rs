@@ -46,7 +46,9 @@ pub fn no_json(error: &serde_json::Error) -> StoreError {
     let reason = if error.is_eof() {
         text!("the document breaks off here")
     } else {
-        text!("this is no JSON: a comma, a colon, a quotation mark or a bracket is missing or one too many, or a number is none")
+        text!(
+            "this is no JSON: a comma, a colon, a quotation mark or a bracket is missing or one too many, or a number is none"
+        )
     };
     StoreError::BadDocument { place, reason: reason.to_owned() }
 }
@@ -116,7 +118,8 @@ fn choices(schema: &Value) -> Option<&Vec<Value>> {
 
 /// Walks into a value by its schema; gives the first reason why it does not hold, with the steps to it.
 fn walk(schema: &Value, value: &Value, steps: &mut Vec<Step>) -> Option<String> {
-    let refuse = || Some(text!("{wanted} is wanted, {found} stands here", wanted = wanted(schema), found = in_words(value)));
+    let refuse =
+        || Some(text!("{wanted} is wanted, {found} stands here", wanted = wanted(schema), found = in_words(value)));
     match (definition(schema), value.as_str()) {
         (Some("when"), Some(text)) => return text.parse::<When>().map_or_else(|_| refuse(), |_| None),
         (Some("key"), Some(text)) => return uuid::Uuid::try_parse(text).map_or_else(|_| refuse(), |_| None),
@@ -128,7 +131,10 @@ fn walk(schema: &Value, value: &Value, steps: &mut Vec<Step>) -> Option<String> 
         return if choices.iter().any(fits) { None } else { refuse() };
     }
     let is_listed = full.get("enum").and_then(Value::as_array).is_none_or(|words| words.contains(value));
-    if !is_listed || full.get("const").is_some_and(|only| only != value) || !has_type(full, value) || !is_within(full, value)
+    if !is_listed
+        || full.get("const").is_some_and(|only| only != value)
+        || !has_type(full, value)
+        || !is_within(full, value)
     {
         return refuse();
     }
@@ -214,7 +220,9 @@ fn is_within(schema: &Value, value: &Value) -> bool {
 /// What a schema asks for, in words.
 fn wanted(schema: &Value) -> String {
     match definition(schema) {
-        Some("when") => return text!("a date from 1900 to 2199 (1998-03-12, 1998-03 or 1998; empty when unknown)").to_owned(),
+        Some("when") => {
+            return text!("a date from 1900 to 2199 (1998-03-12, 1998-03 or 1998; empty when unknown)").to_owned();
+        }
         Some("key") => return text!("a key (a UUID: 0190163d-8694-739b-aea5-966c26f8ad91)").to_owned(),
         _ => {}
     }
@@ -243,7 +251,10 @@ fn wanted(schema: &Value) -> String {
         },
         "object" => match full.get("required").and_then(Value::as_array) {
             Some(names) => {
-                text!("a record in braces with {fields}", fields = names.iter().map(plain).collect::<Vec<_>>().join(", "))
+                text!(
+                    "a record in braces with {fields}",
+                    fields = names.iter().map(plain).collect::<Vec<_>>().join(", ")
+                )
             }
             None => text!("a record in braces").to_owned(),
         },

@@ -7,7 +7,9 @@ use super::describe::describe;
 use super::error::StoreError;
 use super::history::Image;
 use super::refusal::Refusal;
-use crate::record::{Answer, EntryKey, EntryKind, Figure, NAME_MOST, TAG_MOST, TEXT_MOST, Word as _, figure_is_above_zero, figure_unit};
+use crate::record::{
+    Answer, EntryKey, EntryKind, Figure, NAME_MOST, TAG_MOST, TEXT_MOST, Word as _, figure_is_above_zero, figure_unit,
+};
 
 /// The most characters that a column of text takes.
 fn most(kind: EntryKind, column: &str) -> usize {
@@ -95,14 +97,11 @@ pub fn design_figure(
 ) -> Result<(), StoreError> {
     let number = |image: &Image, field: &str| image.get(field).and_then(serde_json::Value::as_f64);
     let name = new.get("figure").and_then(serde_json::Value::as_str).unwrap_or_default();
-    let is_old = old.is_some_and(|old| ["figure", "value", "at_bus_mhz"].iter().all(|of| old.get(*of) == new.get(*of)));
+    let is_old = old.is_some_and(|old| ["figure", "value"].iter().all(|of| old.get(*of) == new.get(*of)));
     let (Some(value), false) = (number(new, "value"), is_old) else { return Ok(()) };
     let refuse = |field: String, value: f64, bounds| {
         Err(Refusal::Figure { at: describe(connection, key), field, value: value.to_string(), bounds }.into())
     };
-    if let Some(clock) = number(new, "at_bus_mhz").filter(|clock| *clock <= 0.0) {
-        return refuse("at_bus_mhz".to_owned(), clock, "above 0");
-    }
     let is_above_zero = figure_is_above_zero(name);
     let has_unit = Figure::named(name).is_some() || !figure_unit(name).is_empty();
     match value {

@@ -102,8 +102,7 @@ impl Import {
         if with_names.is_empty() {
             return Ok(());
         }
-        let standing: HashMap<EntryKey, Entry> =
-            standing()?.into_iter().map(|entry| (entry.key(), entry)).collect();
+        let standing: HashMap<EntryKey, Entry> = standing()?.into_iter().map(|entry| (entry.key(), entry)).collect();
         let mut names: Vec<UnknownName> = with_names
             .into_iter()
             .filter(|(entry, _)| standing.get(&entry.key()) != Some(entry))
@@ -130,9 +129,7 @@ fn owner_of(entry: &Entry) -> Option<(Owner, String)> {
     match entry {
         Entry::Part(part) => Some((Owner::Part(part.id), part_called(part.id, Some(&part.tag)))),
         Entry::Design(design) => Some((Owner::Design(design.id), design_called(design.id, Some(design.title())))),
-        Entry::Machine(machine) => {
-            Some((Owner::Machine(machine.id), machine_called(machine.id, Some(&machine.name))))
-        }
+        Entry::Machine(machine) => Some((Owner::Machine(machine.id), machine_called(machine.id, Some(&machine.name)))),
         _ => None,
     }
 }

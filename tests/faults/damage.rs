@@ -131,7 +131,8 @@ fn whatever_bytes_are_wrong_the_logbook_opens_or_says_what_is_wrong() {
             ) => refusals += 1,
             Err(other) => panic!("{other:?}"),
         }
-        found += usize::from(!check(&path, &Rules::shipped()).is_ok_and(|report| is_whole(&report) && report.records > 500));
+        found +=
+            usize::from(!check(&path, &Rules::shipped()).is_ok_and(|report| is_whole(&report) && report.records > 500));
     }
     assert!(refusals > 10 && found >= refusals, "{refusals} refusals, {found} found by the check");
 }

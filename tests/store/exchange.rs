@@ -141,7 +141,9 @@ fn the_schema_knows_every_word() {
 
 /// No word of a programming language stands in a reason.
 fn assert_plain(reason: &str) {
-    for word in ["expected", "invalid", "unknown variant", "unknown field", "u32", "u64", "i64", "f64", "struct", "enum"] {
+    for word in
+        ["expected", "invalid", "unknown variant", "unknown field", "u32", "u64", "i64", "f64", "struct", "enum"]
+    {
         assert!(!reason.contains(word), "“{word}”: {reason}");
     }
 }

@@ -3,10 +3,10 @@
 use benchwright::record::{
     Answer, Attachment, AttachmentKind, Capacitor, CapacitorLook, CapacitorState, CaseState, CustodyAct, CustodyEvent,
     Design, DesignCapacitor, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource,
-    FindingState, Fitting, FromFactory, Given, Hold, Id, Kind, KitLine, KitPosition, Look, Lot, Machine, MarkUse,
-    Marking, Material, MaterialUse, Moment, Mounting, Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark,
-    PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading, Role, Setting, Severity, Side,
-    Standing, Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work, WorkAfter, WorkState,
+    FindingState, Fitting, FromFactory, Given, Hold, Id, KitLine, KitPosition, Look, Lot, Machine, MarkUse, Marking,
+    Material, MaterialUse, Moment, Mounting, Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView,
+    Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading, Role, Setting, Severity, Side, Standing,
+    Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work, WorkAfter, WorkState,
 };
 
 use crate::records;

@@ -212,7 +212,8 @@ impl SurveyRound {
         if turn != 0 {
             let question = &questions[self.asked];
             let choices = choices(question, kind);
-            let now = choices.iter().position(|choice| choice.given == *self.given(question)).unwrap_or(choices.len() - 1);
+            let now =
+                choices.iter().position(|choice| choice.given == *self.given(question)).unwrap_or(choices.len() - 1);
             let next = (now as isize + turn).rem_euclid(choices.len() as isize) as usize;
             self.answer(question, choices[next].given.clone());
         }
