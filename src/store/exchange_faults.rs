@@ -159,12 +159,11 @@ fn walk_fields(schema: &Value, fields: &Map<String, Value>, steps: &mut Vec<Step
     let known = schema.get("properties")?.as_object()?;
     for (name, value) in fields {
         steps.push(Step::Field(name.clone()));
-        let reason = match known.get(name) {
-            Some(schema) => walk(schema, value, steps),
-            None => {
-                let names: Vec<&str> = known.keys().map(String::as_str).collect();
-                Some(text!("there is no such field here; known are {known}", known = names.join(", ")))
-            }
+        let reason = if let Some(schema) = known.get(name) {
+            walk(schema, value, steps)
+        } else {
+            let names: Vec<&str> = known.keys().map(String::as_str).collect();
+            Some(text!("there is no such field here; known are {known}", known = names.join(", ")))
         };
         if reason.is_some() {
             return reason;

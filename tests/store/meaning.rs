@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use benchwright::assess::missing_findings::MissingFindings;
 use benchwright::assess::unknown_names::{self, NameKind, Owner, UnknownName};
 use benchwright::record::{
     Answer, CapacitorState, Change, Design, DesignFigure, Entry, FindingFile, FindingSource, FindingState, Given, Kind,
@@ -37,7 +38,9 @@ fn refused(store: &Store, entry: impl Into<Entry>, words: &[&str]) {
     match put(store, "Try", entry) {
         Err(StoreError::Refused(refusal)) => {
             let text = refusal.to_string();
-            words.iter().for_each(|word| assert!(text.contains(word), "“{word}” is missing: {text}"));
+            for word in words {
+                assert!(text.contains(word), "“{word}” is missing: {text}");
+            }
         }
         other => panic!("{other:?}"),
     }
@@ -351,7 +354,7 @@ fn facts_without_their_findings_are_told_and_get_them_as_one_change() {
     assert!(missing.iter().any(|text| text.contains("a pad came off")), "{missing:#?}");
 
     let added = store.add_missing_findings().unwrap();
-    assert_eq!(added.iter().flat_map(|of| of.findings()).count(), 4);
+    assert_eq!(added.iter().flat_map(MissingFindings::findings).count(), 4);
     assert_eq!(findings(&store.logbook(), board), called_for());
     assert!(looked_over(&store).is_sound());
     // Twice changes nothing, and one undo takes all of it back.
