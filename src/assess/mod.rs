@@ -12,6 +12,7 @@ pub mod inspections;
 pub mod kits;
 mod limits;
 pub mod making;
+pub mod missing_findings;
 pub mod offer;
 pub mod outstanding;
 pub mod part_state;
@@ -28,6 +29,7 @@ pub mod supplies;
 pub mod templates;
 pub mod tie;
 pub mod tonight;
+pub mod unknown_names;
 
 pub use answers::{Answers, MachineAnswers, PartAnswers};
 pub use making::{Making, TrueTo};

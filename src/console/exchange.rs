@@ -1,17 +1,20 @@
 //! `import LOGBOOK FILE`, `export LOGBOOK FILE` and `schema`: the exchange document.
 //!
-//! Import answers `{"parts": 60, "machines": 4, "revision": 2}`, what the logbook then holds; export the same of what
-//! was written. `schema` is JSON by itself.
+//! Import refuses a document with names that no table in force holds, unless it is told to keep them. It answers
+//! `{"parts": 60, "machines": 4, "revision": 2}`, what the logbook then holds; export the same of what was written.
+//! `schema` is JSON by itself.
 
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use anyhow::Context as _;
 use clap::Args;
 use serde::Serialize;
 
+use super::opened::rules_in_force;
 use super::{Answer, as_json};
 use crate::record::Logbook;
-use crate::store::{SCHEMA, Store};
+use crate::store::{SCHEMA, Store, UnknownNames};
 use crate::{counted, text};
 
 #[derive(Args)]
@@ -20,6 +23,8 @@ pub struct Import {
     logbook: PathBuf,
     #[arg(help = text!("The exchange document to read"))]
     file: PathBuf,
+    #[arg(long, help = text!("Keep names that no table holds as they are, instead of refusing the document"))]
+    keep_unknown: bool,
 }
 
 #[derive(Args)]
@@ -52,12 +57,14 @@ fn answer(json: bool, logbook: &Logbook) -> Answer {
 
 impl Import {
     pub fn answer(&self, json: bool) -> Answer {
-        let Self { logbook, file } = self;
+        let Self { logbook, file, keep_unknown } = self;
         let document = std::fs::read_to_string(file)
             .with_context(|| text!("The document cannot be read: {path}", path = file.display()))?;
         let store = Store::open(logbook)?;
+        store.use_rules(Arc::new(rules_in_force()?));
+        let unknown = if *keep_unknown { UnknownNames::Keep } else { UnknownNames::Refuse };
         let after = store
-            .import(&document)
+            .import(&document, unknown)
             .with_context(|| text!("Nothing was imported from {path}", path = file.display()))?;
         answer(json, &after)
     }

@@ -15,11 +15,13 @@ mod offer;
 mod opened;
 mod outstanding;
 mod part;
+mod part_past;
 mod parts;
 mod photos;
 mod place;
 mod read;
 mod readiness;
+mod rules;
 mod schedule;
 mod sheet;
 mod supplies;
@@ -102,6 +104,8 @@ enum Command {
     Export(exchange::Export),
     #[command(about = text!("Look a logbook over: database, records, files"))]
     Check(check::Check),
+    #[command(about = text!("List the names that records may carry: questions, findings, work, proofs, figures, connectors, schemes"))]
+    Rules(rules::ListRules),
     #[command(about = text!("Print the exchange document's JSON Schema"))]
     Schema,
     #[command(subcommand, about = text!("Read what is printed on a part"))]
@@ -134,6 +138,7 @@ impl Command {
             Self::Import(import) => import.answer(json),
             Self::Export(export) => export.answer(json),
             Self::Check(check) => check.answer(json),
+            Self::Rules(rules) => rules.answer(json),
             Self::Schema => Ok(exchange::schema()),
             Self::Read(read) => read.answer(json),
             Self::WorkOut(work_out) => work_out.answer(json),

@@ -5,7 +5,8 @@
 //! "readings", "weeks_late"}]` (the span of the best reading, how many are left, and by how many weeks it stands out),
 //! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
 //! "standing"}]`, `"work"` (as in `outstanding`), `"posts": [{"mechanism", "wanted", "suits": [tags]}]` (of a board: what
-//! holds its card or cooler, and what on the shelf suits) and `"suits_boards": [tags]` (of retention hardware).
+//! holds its card or cooler, and what on the shelf suits), `"suits_boards": [tags]` (of retention hardware), and its past
+//! as `part_past` has it.
 
 use std::fmt::Write as _;
 
@@ -15,10 +16,11 @@ use serde::Serialize;
 
 use super::opened::{Opened, Which, months, totals_in_words};
 use super::outstanding::{self, TaskForm};
+use super::part_past::{self, PastForm};
 use super::parts::{self, PartForm};
 use super::readiness::PowerForm;
 use super::{Answer, as_json};
-use crate::assess::reason::finding_name;
+use crate::assess::reason::finding_said;
 use crate::assess::retention::{self, Posts};
 use crate::assess::{PartAnswers, making};
 use crate::record::{FindingState, Logbook, PartId, Severity, Surface, When, Word as _};
@@ -46,6 +48,8 @@ struct Form {
     work: Vec<TaskForm>,
     posts: Vec<PostsForm>,
     suits_boards: Vec<String>,
+    #[serde(flatten)]
+    past: PastForm,
 }
 
 #[derive(Serialize)]
@@ -112,7 +116,7 @@ impl Part {
         });
         let findings = file.findings.iter().map(|finding| FindingForm {
             what: finding.finding.what.to_string(),
-            say: finding_name(logbook, rules, file.part.id, finding.finding.id),
+            say: finding_said(&finding.finding, rules),
             place: finding.finding.place_on_part.clone(),
             state: finding.state(),
             severity: finding.severity(),
@@ -135,9 +139,10 @@ impl Part {
             work: outstanding::forms(&answers.tasks, &opened),
             posts: posts(answers, &opened),
             suits_boards: tags(retention::boards_of(answers, &opened.answers, rules), logbook),
+            past: part_past::form(file, &opened),
             part: parts::form(&opened, answers),
         };
-        if json { as_json(&form) } else { Ok(in_words(&form, answers)) }
+        if json { as_json(&form) } else { Ok(in_words(&form, answers, &logbook.workshop.currency)) }
     }
 }
 
@@ -157,7 +162,7 @@ fn posts(answers: &PartAnswers, opened: &Opened) -> Vec<PostsForm> {
     posts.iter().map(form).collect()
 }
 
-fn in_words(form: &Form, answers: &PartAnswers) -> String {
+fn in_words(form: &Form, answers: &PartAnswers, currency: &str) -> String {
     let PartForm { tag, title, kind, state, .. } = &form.part;
     let mut lines = format!("{tag}  {title} ({}): {}", kind.label(), state.label());
     let mut line = |depth: usize, text: String| {
@@ -179,6 +184,7 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
             text!("{text} ({surface}): {said}", text = marking.text, surface = marking.surface.label(), said = said),
         );
     }
+    form.past.found_in_words(currency).into_iter().for_each(|(depth, text)| line(depth, text));
     if let Some(power) = &form.power {
         line(1, text!("May power be applied on the bench? {verdict}", verdict = power.verdict.label()));
         for reason in power.sentences() {
@@ -213,6 +219,7 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
     for task in &form.work {
         line(2, task.in_words());
     }
+    form.past.done_in_words().into_iter().for_each(|(depth, text)| line(depth, text));
     for posts in &form.posts {
         line(1, posts.said.clone());
     }

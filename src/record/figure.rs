@@ -89,6 +89,12 @@ pub fn figure_unit(name: &str) -> &'static str {
     }
 }
 
+/// Whether a figure of this stored name can only be above 0: a clock, a width, a multiplier or divider. Any other of a
+/// design may be 0 and is never below.
+pub fn figure_is_above_zero(name: &str) -> bool {
+    matches!(name.rsplit('_').next(), Some("mhz" | "bits" | "multiplier" | "divider"))
+}
+
 impl Figure {
     /// Those that are asked of a kind's designs, in the order a person meets them; common practice, no source.
     pub fn asked_of(kind: Kind) -> Vec<Self> {

@@ -19,6 +19,7 @@ mod finding;
 mod id;
 mod kind;
 mod kit;
+mod limits;
 mod logbook;
 mod lot;
 mod machine;
@@ -55,11 +56,12 @@ pub use design::{
 };
 pub use entry::{Entry, EntryKey, EntryKind};
 pub use fault_case::{CaseState, FaultCase, FaultCaseFile, FaultCaseId, Trial, TrialId, TrialResult};
-pub use figure::{Figure, figure_unit};
+pub use figure::{Figure, figure_is_above_zero, figure_unit};
 pub use finding::{Finding, FindingFile, FindingId, FindingSource, FindingState, Look, LookId, Severity};
 pub use id::Id;
 pub use kind::Kind;
 pub use kit::{Kit, KitFile, KitId, KitLine, KitLineFile, KitLineId, KitPosition, KitPositionId, KitState};
+pub use limits::{NAME_MOST, TAG_MOST, TEXT_MOST};
 pub use logbook::{Logbook, LotFile};
 pub use lot::{Lot, LotId};
 pub use machine::{
@@ -84,4 +86,4 @@ pub use word::Word;
 pub use work::{
     Competence, Hold, MaterialUse, MaterialUseId, Nature, Touches, Work, WorkAfter, WorkAfterId, WorkId, WorkState,
 };
-pub use workshop::{Workshop, WorkshopId};
+pub use workshop::{Workshop, WorkshopId, money_text};

@@ -130,6 +130,8 @@ impl PartFile {
 
     /// The finding of a key.
     pub fn finding(&self, id: FindingId) -> Option<&FindingFile> {
-        self.findings.iter().find(|file| file.finding.id == id)
+        // As they are read, findings stand in the order of their keys; what is hung on later comes after, as it comes.
+        let at = self.findings.binary_search_by_key(&id, |file| file.finding.id).ok();
+        at.map(|at| &self.findings[at]).or_else(|| self.findings.iter().find(|file| file.finding.id == id))
     }
 }

@@ -1,6 +1,6 @@
 //! A dated round of questions about a part's condition.
 
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize};
 
 use super::{Id, Moment, Name, PartId};
 
@@ -38,8 +38,13 @@ pub struct Answer {
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
     /// A figure that goes with the answer, in the question's unit (cell voltage, share of a surface).
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "figure")]
     pub figure: Option<f64>,
+}
+
+/// A figure as it was told; −0 is 0.
+fn figure<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<f64>, D::Error> {
+    Ok(Option::<f64>::deserialize(deserializer)?.map(|figure| figure + 0.0))
 }
 
 /// An answer: one of the question's own, or one of the three that say nothing about the part. Never stored alike.

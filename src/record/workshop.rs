@@ -19,3 +19,10 @@ pub struct Workshop {
     pub currency: String,
     pub note: String,
 }
+
+/// An amount in hundredths, with its currency: "12.50 EUR".
+pub fn money_text(cents: i64, currency: &str) -> String {
+    let sign = if cents < 0 { "-" } else { "" };
+    let cents = cents.unsigned_abs();
+    format!("{sign}{}.{:02} {currency}", cents / 100, cents % 100)
+}

@@ -15,6 +15,7 @@ use sha2::{Digest, Sha256};
 use toml::Spanned;
 use toml::de::{DeTable, DeValue, ValueDeserializer};
 
+use super::plain::plain;
 use super::table_error::At;
 use super::{
     Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, RetentionRule,
@@ -246,7 +247,7 @@ impl Layer {
                     Ok(value) => T::rows(&mut self.tables).push(Row { value, at }),
                     Err(error) => {
                         let offset = error.span().map_or(at.offset, |span| span.start);
-                        errors.push(At { offset, ..at }.error(error.message().trim().replace('\n', ", ")));
+                        errors.push(At { offset, ..at }.error(plain(error.message())));
                     }
                 },
             }

@@ -8,6 +8,7 @@ pub mod connectors;
 mod load;
 mod lookup;
 mod order;
+mod plain;
 mod power_effect;
 mod table_error;
 mod types;

@@ -3,6 +3,8 @@
 use std::fmt;
 use std::sync::Arc;
 
+use super::plain::plain;
+
 /// A rule table that cannot be used; nothing of it is taken over.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, thiserror::Error)]
 #[error("{file}, line {line}: {reason}")]
@@ -26,7 +28,7 @@ impl TableError {
     /// A fault that the TOML reader found itself.
     pub fn toml(file: &str, text: &str, error: &toml::de::Error) -> Self {
         let offset = error.span().map_or(0, |span| span.start);
-        Self::at(file, text, offset, error.message())
+        Self::at(file, text, offset, plain(error.message()))
     }
 }
 

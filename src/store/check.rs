@@ -2,17 +2,22 @@
 
 use std::collections::{BTreeSet, HashMap};
 use std::path::Path;
+use std::sync::Arc;
 
 use rusqlite::Connection;
 use serde::Serialize;
+use uuid::Uuid;
 
-use super::consistency::{self, Link};
+use super::consistency::{self, Laws};
 use super::error::StoreError;
 use super::history::Touch;
 use super::rows::Records;
 use super::store::existing_database;
-use super::{connect, fields, files, schema};
-use crate::record::{Attachment, Entry, EntryKind, Photo, Word as _};
+use super::{connect, fields, files, load, schema, unknown};
+use crate::assess::missing_findings;
+use crate::assess::unknown_names::Owner;
+use crate::record::{Attachment, Entry, EntryKind, Finding, Given, Logbook, Photo, Word as _};
+use crate::rules::Rules;
 use crate::text;
 
 crate::words! {
@@ -21,6 +26,9 @@ crate::words! {
         Database = "database", "Database";
         Records = "records", "Records";
         Files = "files", "Files";
+        Names = "names", "Names that no table has";
+        Findings = "findings", "Facts without their finding";
+        Answers = "answers", "“Does not apply” without a reason";
     }
 }
 
@@ -40,6 +48,8 @@ pub struct Report {
     pub files: usize,
     /// Everything that is wrong.
     pub troubles: BTreeSet<Trouble>,
+    /// What is wanting, though nothing is wrong with it.
+    pub remarks: BTreeSet<Trouble>,
     /// Files that no record names; they harm nothing.
     pub unnamed: Vec<String>,
 }
@@ -55,8 +65,8 @@ impl Report {
     }
 }
 
-/// Looks a logbook over and changes nothing. An error only where there is no logbook to look at.
-pub fn check(folder: &Path) -> Result<Report, StoreError> {
+/// Looks a logbook over by the tables in force and changes nothing. An error only where there is no logbook to look at.
+pub fn check(folder: &Path, rules: &Rules) -> Result<Report, StoreError> {
     let database = existing_database(folder)?;
     let mut report = Report::default();
     let about = |error: StoreError| error.about(&database);
@@ -88,11 +98,51 @@ pub fn check(folder: &Path) -> Result<Report, StoreError> {
     }
     check_files(folder, &records.photo, &records.attachment, &mut report);
     let links = consistency::links(&connection).map_err(about)?;
+    let laws = Laws { links: &links, rules: &|| Arc::new(rules.clone()) };
     for entry in records.into_entries() {
         report.records += 1;
-        check_record(&connection, &links, &entry, &mut report);
+        check_record(&connection, &laws, &entry, &mut report);
+    }
+    // Of rows that cannot be read a trouble tells already.
+    if let Ok(logbook) = load::logbook(&database) {
+        check_meaning(&logbook, rules, &mut report);
     }
     Ok(report)
+}
+
+/// What records say by the tables: names that none holds, facts whose finding is missing, answers without a reason.
+fn check_meaning(logbook: &Logbook, rules: &Rules, report: &mut Report) {
+    for said in unknown::unknown_in_words(logbook, rules) {
+        report.add(Area::Names, said);
+    }
+    for missing in missing_findings::of(logbook, rules, &mut Uuid::now_v7) {
+        let part = unknown::owner_in(logbook, Owner::Part(missing.part));
+        for finding in missing.findings() {
+            report.add(Area::Findings, text!("{part}: {finding}", part = part, finding = called(finding, rules)));
+        }
+    }
+    for file in &logbook.parts {
+        for (survey, answer) in file.surveys_now().flat_map(|of| of.answers.iter().map(move |answer| (of, answer))) {
+            if answer.given == Given::DoesNotApply && answer.note.trim().is_empty() {
+                let part = unknown::owner_in(logbook, Owner::Part(file.part.id));
+                let question = answer.question;
+                let text = text!(
+                    "{part}, survey of {day}: {question}",
+                    part = part,
+                    day = survey.looked.on,
+                    question = question
+                );
+                report.remarks.insert(Trouble { area: Area::Answers, text });
+            }
+        }
+    }
+}
+
+/// What a finding is called, and which question raised it.
+fn called(finding: &Finding, rules: &Rules) -> String {
+    let Finding { what, question, note, .. } = finding;
+    let name = rules.finding(what).map_or(note.as_str(), |rule| text::say(&rule.say));
+    if question.is_empty() { name.to_owned() } else { format!("{name} ({question})") }
 }
 
 /// SQLite's own look at its file.
@@ -108,11 +158,11 @@ fn check_database(connection: &Connection, report: &mut Report) -> Result<(), St
     Ok(())
 }
 
-fn check_record(connection: &Connection, links: &[Link], entry: &Entry, report: &mut Report) {
+fn check_record(connection: &Connection, laws: &Laws, entry: &Entry, report: &mut Report) {
     if let Err(error) = fields::check(connection, entry) {
         report.add(Area::Records, error);
     }
-    if let Err(fault) = consistency::check(connection, links, &[Touch::of(entry)]) {
+    if let Err(fault) = consistency::check(connection, laws, &[Touch::of(entry)]) {
         report.add(Area::Records, fault.error);
     }
 }

@@ -1,6 +1,7 @@
 //! What must hold between records after a change: references, trees, fittings and the lives of things.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use rusqlite::{Connection, OptionalExtension as _};
 use uuid::Uuid;
@@ -8,17 +9,25 @@ use uuid::Uuid;
 use super::describe::describe;
 use super::error::StoreError;
 use super::history::{Image, Touch};
-use super::orders;
 use super::refusal::Refusal;
 use super::rows::Records;
 use super::write::Fault;
+use super::{limits, orders, relations};
 use crate::record::{Custody, EntryKey, EntryKind, FindingState, KitState, Look, Word as _, WorkState};
+use crate::rules::Rules;
 
 /// A column that names a record of another table.
 pub struct Link {
     pub child: EntryKind,
     pub column: String,
     pub parent: EntryKind,
+}
+
+/// What changes are held against.
+pub struct Laws<'a> {
+    pub links: &'a [Link],
+    /// The tables in force; asked for only where a record hangs on them.
+    pub rules: &'a dyn Fn() -> Arc<Rules>,
 }
 
 /// All links, from the schema.
@@ -42,7 +51,8 @@ pub fn key_in(image: &Image, field: &str) -> Option<Uuid> {
 }
 
 /// Checks what a change left behind.
-pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Result<(), Fault> {
+pub fn check(connection: &Connection, laws: &Laws, touches: &[Touch]) -> Result<(), Fault> {
+    let links = laws.links;
     let mut findings = BTreeSet::new();
     let mut custodies = BTreeSet::new();
     for touch in touches {
@@ -51,7 +61,10 @@ pub fn check(connection: &Connection, links: &[Link], touches: &[Touch]) -> Resu
             None => unused(connection, links, key),
             Some(image) => {
                 let old = touch.old.as_ref();
-                known(connection, links, key, old, image).and_then(|()| lives(connection, key, old, image))
+                known(connection, links, key, old, image)
+                    .and_then(|()| lives(connection, key, old, image))
+                    .and_then(|()| relations(connection, laws, key, old, image))
+                    .and_then(|()| limits::texts(connection, key, old, image))
             }
         }
         .map_err(|error| Fault::at(key, error))?;
@@ -85,7 +98,7 @@ fn exists(connection: &Connection, key: EntryKey) -> Result<bool, StoreError> {
 }
 
 /// Whether a row says something else in a field than it did before; a new row does.
-fn differs(old: Option<&Image>, new: &Image, field: &str) -> bool {
+pub fn differs(old: Option<&Image>, new: &Image, field: &str) -> bool {
     old.is_none_or(|old| old.get(field) != new.get(field))
 }
 
@@ -157,6 +170,27 @@ fn lives(connection: &Connection, key: EntryKey, old: Option<&Image>, new: &Imag
                 }
                 _ => Ok(()),
             }
+        }
+        _ => Ok(()),
+    }
+}
+
+/// What one record may say of another, and how small a figure may be.
+fn relations(
+    connection: &Connection,
+    laws: &Laws,
+    key: EntryKey,
+    old: Option<&Image>,
+    new: &Image,
+) -> Result<(), StoreError> {
+    match key.kind {
+        EntryKind::Part => relations::design_of_part(connection, key, old, new),
+        EntryKind::Design => relations::parts_of_design(connection, key, old, new),
+        EntryKind::DesignFigure => limits::design_figure(connection, key, old, new),
+        EntryKind::Marking | EntryKind::Reading => relations::supersedes(connection, key, old, new),
+        EntryKind::Survey => {
+            relations::supersedes(connection, key, old, new)?;
+            relations::answers_apply(connection, laws, key, old, new)
         }
         _ => Ok(()),
     }

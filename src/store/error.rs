@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use super::refusal::Refusal;
 use super::row::Unreadable;
+use super::unknown::UnknownList;
 use crate::record::EntryKind;
 use crate::{record::Word as _, text};
 
@@ -61,8 +62,11 @@ pub enum StoreError {
     #[error("{}", text!("There is nothing to redo"))]
     NothingToRedo,
 
-    #[error("{}", text!("The document is no exchange document of this program at “{place}”: {reason}", place = .place, reason = .reason))]
+    #[error("{}", text!("In the exchange document, {place}: {reason}", place = .place, reason = .reason))]
     BadDocument { place: String, reason: String },
+
+    #[error("{0}")]
+    UnknownNames(UnknownList),
 
     #[error("{}", text!("The logbook's writer has stopped; close the logbook and open it again"))]
     Stopped,
@@ -74,7 +78,14 @@ pub enum StoreError {
 impl StoreError {
     /// Whether nothing is wrong with the logbook, only with what was to be written.
     pub fn is_refusal(&self) -> bool {
-        matches!(self, Self::Refused(_) | Self::NothingToUndo | Self::NothingToRedo | Self::BadDocument { .. })
+        matches!(
+            self,
+            Self::Refused(_)
+                | Self::NothingToUndo
+                | Self::NothingToRedo
+                | Self::BadDocument { .. }
+                | Self::UnknownNames(_)
+        )
     }
 
     /// What an error of the file system means.

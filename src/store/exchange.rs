@@ -6,10 +6,10 @@ use std::path::Path;
 use serde::Deserialize;
 
 use super::error::StoreError;
-use super::load;
 use super::rows::Document;
 use super::write::Fault;
-use crate::record::{Change, EntryKey, EntryKind, Logbook, Word as _};
+use super::{exchange_faults, load};
+use crate::record::{Change, Entry, EntryKey, EntryKind, Logbook, Word as _};
 use crate::text;
 
 /// The document's JSON Schema.
@@ -41,9 +41,9 @@ struct Heading {
 
 fn parse<'d, T: Deserialize<'d>>(document: &'d str) -> Result<T, StoreError> {
     let mut reader = serde_json::Deserializer::from_str(document);
-    let value = serde_path_to_error::deserialize(&mut reader)
-        .map_err(|error| bad(error.path().to_string(), error.inner().to_string()))?;
-    reader.end().map_err(|error| bad(".".to_owned(), error.to_string()))?;
+    let value =
+        serde_path_to_error::deserialize(&mut reader).map_err(|error| exchange_faults::fault(document, &error))?;
+    reader.end().map_err(|error| exchange_faults::no_json(&error))?;
     Ok(value)
 }
 
@@ -53,6 +53,8 @@ fn bad(place: String, reason: String) -> StoreError {
 
 /// Reads a document that is to be written into `logbook`.
 pub fn read(document: &str, logbook: &Logbook) -> Result<Import, StoreError> {
+    // Editors of some systems put a byte-order mark before a text.
+    let document = document.trim_start_matches('\u{feff}');
     let heading: Heading = parse(document)?;
     if heading.format != FORMAT {
         return Err(bad("format".to_owned(), text!("it says “{found}”", found = heading.format)));
@@ -81,15 +83,23 @@ pub fn read(document: &str, logbook: &Logbook) -> Result<Import, StoreError> {
         let count = counts.entry(key.kind).or_default();
         let place = match key.kind {
             EntryKind::Workshop => key.kind.name().to_owned(),
-            kind => format!("{}[{count}]", kind.name()),
+            kind => place(kind, *count, entry),
         };
         *count += 1;
         if let Some(first) = places.insert(key, place.clone()) {
-            return Err(bad(format!("{place}.id"), text!("{first} has the same key", first = first)));
+            return Err(bad(format!("{place}, id"), text!("{first} has the same key", first = first)));
         }
     }
     change.put_all(entries);
     Ok(Import { change, places })
+}
+
+/// Where in the document a record stands: a part by its tag, any other by its number in its list.
+fn place(kind: EntryKind, count: usize, entry: &Entry) -> String {
+    match entry {
+        Entry::Part(part) if !part.tag.is_empty() => format!("{} {}", kind.name(), part.tag),
+        _ => format!("{} {}", kind.name(), count + 1),
+    }
 }
 
 /// Whether a logbook holds nothing but its title page.

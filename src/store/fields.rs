@@ -21,8 +21,8 @@ const FROM_ONE: (f64, f64, &str) = (1.0, 10_000.0, "1 to 10000");
 /// Least and greatest value of a column, and how a message says so.
 fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
     use EntryKind::{
-        Attachment, Capacitor, CapacitorLook, DesignCapacitor, DesignConnector, KitLine, Look, Material, MaterialUse,
-        Photo, PhotoMark, Role,
+        Attachment, Capacitor, CapacitorLook, DesignCapacitor, DesignConnector, DesignFigure, KitLine, Look, Material,
+        MaterialUse, Photo, PhotoMark, Role,
     };
     match (kind, column) {
         (DesignConnector | Role, "count") => FROM_ONE,
@@ -32,6 +32,7 @@ fn bounds(kind: EntryKind, column: &str) -> (f64, f64, &'static str) {
             FROM_ZERO
         }
         (MaterialUse, "amount")
+        | (DesignFigure, "at_bus_mhz")
         | (PhotoMark, "length_mm" | "breadth_mm")
         | (
             Capacitor | DesignCapacitor | Material | KitLine,

@@ -72,6 +72,13 @@ pub fn begin(
     Ok(connection.last_insert_rowid() as u64)
 }
 
+/// Notes the highest number given to a moment where more were given since the change was opened.
+pub fn renumber(connection: &Connection, change: u64, sequence: u32) -> Result<(), StoreError> {
+    let mut statement = connection.prepare_cached("UPDATE change SET sequence = ? WHERE number = ?")?;
+    statement.execute(params![sequence, change as i64])?;
+    Ok(())
+}
+
 /// Rows that a change touched, in the order it did.
 pub fn touches(connection: &Connection, change: u64) -> Result<Vec<Touch>, StoreError> {
     let mut statement =

@@ -14,16 +14,19 @@ mod consistency;
 mod describe;
 mod error;
 mod exchange;
+mod exchange_faults;
 mod fields;
 mod files;
 mod history;
 pub mod invent;
+mod limits;
 mod load;
 mod lock;
 mod marks;
 mod orders;
 mod own_tables;
 mod refusal;
+mod relations;
 mod reload;
 mod row;
 mod rows;
@@ -32,6 +35,7 @@ mod schema;
 #[allow(clippy::module_inception)]
 mod store;
 mod take;
+mod unknown;
 mod write;
 mod writer;
 
@@ -44,6 +48,7 @@ pub use refusal::Refusal;
 pub use row::{Column, Shape};
 pub use schema::{APPLICATION_ID, VERSION};
 pub use store::{Event, Store};
+pub use unknown::{UnknownNames, unknown_in_words};
 
 use crate::record::EntryKind;
 

@@ -68,6 +68,21 @@ pub enum Refusal {
     #[error("{}", text!("{at}: “{act}” is not possible as the part is “{custody}” then", at = .at, act = .act.label(), custody = .custody))]
     CustodyStep { at: String, act: CustodyAct, custody: String },
 
+    #[error("{}", text!("{at}: “{field}” has {count} characters, but takes {most} at most", at = .at, field = .field, count = .count, most = .most))]
+    TooLong { at: String, field: String, count: usize, most: usize },
+
+    #[error("{}", text!("{at}: a correction cannot supersede itself", at = .at))]
+    SupersedesItself { at: String },
+
+    #[error("{}", text!("{at}: it supersedes the {other}; a correction supersedes a record of the same part or machine", at = .at, other = .other))]
+    SupersedesAnother { at: String, other: String },
+
+    #[error("{}", text!("{at} is of the kind “{kind}”, but {design} is of the kind “{design_kind}”", at = .at, kind = .kind, design = .design, design_kind = .design_kind))]
+    DesignOfAnotherKind { at: String, kind: String, design: String, design_kind: String },
+
+    #[error("{}", text!("{at}: “does not apply” cannot be the answer to {questions}: it always applies to the kind “{kind}”; answer what you see, or that you could not tell", at = .at, questions = .questions, kind = .kind))]
+    AlwaysApplies { at: String, questions: String, kind: String },
+
     #[error("{}", text!("A logbook has exactly one title page (workshop)"))]
     OneWorkshop,
 

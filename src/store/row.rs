@@ -257,11 +257,12 @@ impl Scalar for f64 {
     const SHAPE: Shape = Shape::Real;
 
     fn value(&self) -> ToSqlOutput<'_> {
-        ToSqlOutput::Owned(Value::Real(*self))
+        // A figure of −0 is 0.
+        ToSqlOutput::Owned(Value::Real(*self + 0.0))
     }
 
     fn read(value: ValueRef<'_>) -> Result<Self, String> {
-        value.as_f64().map_err(|error| error.to_string())
+        value.as_f64().map(|figure| figure + 0.0).map_err(|error| error.to_string())
     }
 }
 

@@ -14,11 +14,14 @@ use super::error::StoreError;
 use super::files::{self, FileSource, Kept};
 use super::history::{self, Act, Stacks};
 use super::lock::WriterLock;
+use super::unknown::UnknownNames;
 use super::write::Fault;
 use super::writer::{Order, Reply, Writer};
 use super::{connect, exchange, load, schema, write};
+use crate::assess::missing_findings::{self, MissingFindings};
 use crate::record::{Attachment, Change, Id, Logbook, Photo, Step, Workshop};
-use crate::text;
+use crate::rules::Rules;
+use crate::{counted, text};
 
 /// What the store tells about orders that nobody waited for.
 #[derive(Debug)]
@@ -42,6 +45,8 @@ pub struct Shared {
     /// Names of what can be undone and redone next.
     names: Mutex<(Option<String>, Option<String>)>,
     drafts: Mutex<BTreeMap<String, String>>,
+    /// The tables in force; `None` for the shipped ones alone.
+    rules: Mutex<Option<Arc<Rules>>>,
     /// Desks whose draft is not on disk yet.
     unsaved: Mutex<BTreeSet<String>>,
 }
@@ -59,12 +64,18 @@ impl Shared {
             hook: Mutex::new(None),
             names: Mutex::default(),
             drafts: Mutex::default(),
+            rules: Mutex::default(),
             unsaved: Mutex::default(),
         }
     }
 
     pub fn logbook(&self) -> Arc<Logbook> {
         Arc::clone(&hold(&self.current))
+    }
+
+    /// The tables that changes are held against.
+    pub fn rules(&self) -> Arc<Rules> {
+        hold(&self.rules).clone().unwrap_or_else(|| Arc::new(Rules::shipped()))
     }
 
     pub fn publish(&self, logbook: Arc<Logbook>, stacks: &Stacks, name: String) {
@@ -167,6 +178,11 @@ impl Store {
     /// The logbook's folder.
     pub fn folder(&self) -> &Path {
         &self.folder
+    }
+
+    /// Has changes held against these tables from now on, instead of the shipped ones.
+    pub fn use_rules(&self, rules: Arc<Rules>) {
+        *hold(&self.shared.rules) = Some(rules);
     }
 
     /// The last published revision.
@@ -317,11 +333,33 @@ impl Store {
         exchange::export(&connect::database(&self.folder))
     }
 
-    /// Writes an exchange document's records into the logbook as one change: a record of the same key is replaced.
-    /// The document's title page is taken over by a logbook that holds nothing else yet. Waits for the disk.
-    pub fn import(&self, document: &str) -> Result<Arc<Logbook>, StoreError> {
-        let import = exchange::read(document, &self.logbook())?;
-        self.wait(|reply| Order::Write(import.change.clone(), reply)).map_err(|fault| import.explain(fault))
+    /// Writes an exchange document's records into the logbook as one change, together with the findings that they call
+    /// for: a record of the same key is replaced. The document's title page is taken over by a logbook that holds
+    /// nothing else yet. Names that the tables in force do not hold are refused, or kept as they are. Waits for the disk.
+    pub fn import(&self, document: &str, unknown: UnknownNames) -> Result<Arc<Logbook>, StoreError> {
+        let logbook = self.logbook();
+        let import = exchange::read(document, &logbook)?;
+        if unknown == UnknownNames::Refuse {
+            import.refuse_unknown_names(&logbook, &self.shared.rules(), || {
+                let (_, records) = load::records(&connect::database(&self.folder))?;
+                Ok(records.into_entries())
+            })?;
+        }
+        self.wait(|reply| Order::WriteWithFindings(import.change.clone(), reply)).map_err(|fault| import.explain(fault))
+    }
+
+    /// Writes the findings that recorded facts call for and that are not in the logbook, as one change, and gives
+    /// them back; none were missing where it is empty. Waits for the disk.
+    pub fn add_missing_findings(&self) -> Result<Vec<MissingFindings>, StoreError> {
+        let missing = missing_findings::of(&self.logbook(), &self.shared.rules(), &mut Uuid::now_v7);
+        if missing.is_empty() {
+            return Ok(missing);
+        }
+        let count = missing.iter().flat_map(MissingFindings::findings).count();
+        let mut change = Change::new(counted!("Add {count} missing finding", "Add {count} missing findings", count));
+        change.put_all(missing.iter().flat_map(|of| of.entries.iter().cloned()));
+        self.write(change)?;
+        Ok(missing)
     }
 
     /// Copies the database into the logbook's `backups` and gives back the copy's path. Waits for the disk.

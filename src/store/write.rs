@@ -3,18 +3,22 @@
 use std::sync::Arc;
 
 use rusqlite::{Connection, TransactionBehavior};
+use uuid::Uuid;
 
-use super::consistency::{self, Link};
+use super::consistency::{self, Laws};
 use super::error::StoreError;
 use super::history::{self, Act};
 use super::refusal::Refusal;
 use super::rows::{Table, values_of};
 use super::{fields, reload};
+use crate::assess::missing_findings;
 use crate::record::{Entry, EntryKey, Logbook, Step};
 
 /// What is written.
 pub enum Deed {
     Steps(Vec<Step>),
+    /// Steps, and the findings that the facts of every part touched call for.
+    StepsWithFindings(Vec<Step>),
     /// The rows of this change as they were before it.
     Reverse(u64),
 }
@@ -51,7 +55,7 @@ impl<E: Into<StoreError>> From<E> for Fault {
 /// Writes a deed under a name, whole or not at all.
 pub fn write(
     connection: &mut Connection,
-    links: &[Link],
+    laws: &Laws,
     last: &Arc<Logbook>,
     sequence: u32,
     act: Act,
@@ -60,7 +64,7 @@ pub fn write(
 ) -> Result<Written, Fault> {
     let mut numbered = sequence;
     let reverses = match &mut deed {
-        Deed::Steps(steps) => {
+        Deed::Steps(steps) | Deed::StepsWithFindings(steps) => {
             for step in steps.iter_mut() {
                 number_moments(step, &mut numbered);
             }
@@ -70,20 +74,56 @@ pub fn write(
     };
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     let number = history::begin(&transaction, name, act, reverses, numbered)?;
-    match deed {
-        Deed::Steps(steps) => steps.iter().try_for_each(|step| apply(&transaction, step))?,
-        Deed::Reverse(change) => history::reverse(&transaction, change)?,
+    match &deed {
+        Deed::Steps(steps) | Deed::StepsWithFindings(steps) => {
+            steps.iter().try_for_each(|step| apply(&transaction, step))?;
+        }
+        Deed::Reverse(change) => history::reverse(&transaction, *change)?,
     }
-    let touches = history::touches(&transaction, number)?;
+    let mut touches = history::touches(&transaction, number)?;
+    if matches!(deed, Deed::StepsWithFindings(_)) && !touches.is_empty() {
+        // What is not told of the records themselves cannot be asked of what follows from them.
+        consistency::check(&transaction, laws, &touches)?;
+        let between = reload::next(&transaction, last, number, &touches)?;
+        if add_findings(&transaction, laws, last, &between, &mut numbered)? {
+            history::renumber(&transaction, number, numbered)?;
+            touches = history::touches(&transaction, number)?;
+        }
+    }
     if touches.is_empty() {
         return Ok(Written { logbook: Arc::clone(last), number: None, sequence });
     }
     if matches!(act, Act::New | Act::Do) {
-        consistency::check(&transaction, links, &touches)?;
+        consistency::check(&transaction, laws, &touches)?;
     }
     let next = reload::next(&transaction, last, number, &touches)?;
     transaction.commit().map_err(constraint)?;
     Ok(Written { logbook: Arc::new(next), number: Some(number), sequence: numbered })
+}
+
+/// Writes the findings that facts call for and that are not there, of every part that differs between two revisions;
+/// `true` when there were any.
+fn add_findings(
+    connection: &Connection,
+    laws: &Laws,
+    before: &Logbook,
+    after: &Logbook,
+    numbered: &mut u32,
+) -> Result<bool, Fault> {
+    let rules = (laws.rules)();
+    let mut any = false;
+    for file in &after.parts {
+        if before.part(file.part.id).is_some_and(|known| Arc::ptr_eq(known, file)) {
+            continue;
+        }
+        for entry in missing_findings::of_part(file, &rules, &mut Uuid::now_v7) {
+            any = true;
+            let mut step = Step::Put(entry);
+            number_moments(&mut step, numbered);
+            apply(connection, &step)?;
+        }
+    }
+    Ok(any)
 }
 
 /// Numbers moments that have no number yet; takes note of higher ones that came from elsewhere.

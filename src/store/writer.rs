@@ -6,7 +6,7 @@ use std::sync::mpsc::{Receiver, SyncSender};
 
 use rusqlite::{Connection, params};
 
-use super::consistency::Link;
+use super::consistency::{Laws, Link};
 use super::error::StoreError;
 use super::history::{Act, Stacks};
 use super::lock::WriterLock;
@@ -21,6 +21,8 @@ pub type Reply = Option<SyncSender<Result<Arc<Logbook>, Fault>>>;
 /// What the writer is asked to do.
 pub enum Order {
     Write(Change, Reply),
+    /// As `Write`, with the findings that the facts of every part touched call for.
+    WriteWithFindings(Change, Reply),
     /// What a new logbook begins with.
     Found(Change, Reply),
     Undo(Reply),
@@ -54,6 +56,9 @@ impl Writer {
                 Order::Write(Change { name, steps }, reply) => {
                     self.answer(Act::Do, name, Deed::Steps(steps), reply);
                 }
+                Order::WriteWithFindings(Change { name, steps }, reply) => {
+                    self.answer(Act::Do, name, Deed::StepsWithFindings(steps), reply);
+                }
                 Order::Found(Change { name, steps }, reply) => {
                     self.answer(Act::New, name, Deed::Steps(steps), reply);
                 }
@@ -84,7 +89,8 @@ impl Writer {
     fn answer(&mut self, act: Act, name: String, deed: Deed, reply: Reply) {
         let Self { connection, links, folder, shared, stacks, sequence, .. } = self;
         let last = shared.logbook();
-        match write(connection, links, &last, *sequence, act, &name, deed) {
+        let laws = Laws { links, rules: &|| shared.rules() };
+        match write(connection, &laws, &last, *sequence, act, &name, deed) {
             Ok(written) => {
                 *sequence = written.sequence;
                 if let Some(number) = written.number {

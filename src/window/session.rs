@@ -103,6 +103,7 @@ impl Session {
     fn of(store: Store, config_folder: Option<&Path>, today: NaiveDate) -> Self {
         let (rules, troubles) = rules(config_folder);
         let rules = Arc::new(rules);
+        store.use_rules(Arc::clone(&rules));
         let logbook = store.logbook();
         let answers = Arc::new(Answers::of(&logbook, &rules, today));
         let index = Arc::new(PartIndex::default().next(&logbook, &answers));

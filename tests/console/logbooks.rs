@@ -41,7 +41,10 @@ fn a_logbook_goes_out_and_comes_in_again() {
     document["part"][0]["kind"] = "mainbord".into();
     std::fs::write(&file, document.to_string()).unwrap();
     let reason = reason(&["import", &other, &file]);
-    assert!(reason.contains("part[0].kind") && reason.contains("mainbord"), "{reason}");
+    assert!(
+        reason.contains("part 0042, kind: one of mainboard,") && reason.contains("the text “mainbord” stands here"),
+        "{reason}"
+    );
     assert_eq!(json(&["export", &other, &at("again.json")])["revision"], 2);
 }
 

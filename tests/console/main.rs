@@ -7,6 +7,7 @@ mod figures;
 mod fit;
 mod invented;
 mod logbooks;
+mod names;
 mod photos;
 mod place;
 mod readings;

@@ -3,10 +3,10 @@
 use benchwright::record::{
     Answer, Attachment, AttachmentKind, Capacitor, CapacitorLook, CapacitorState, CaseState, CustodyAct, CustodyEvent,
     Design, DesignCapacitor, DesignConnector, DesignFigure, Dielectric, Entry, FaultCase, Finding, FindingSource,
-    FindingState, Fitting, FromFactory, Given, Hold, Id, Kind, KitLine, KitPosition, Look, Lot, Machine, MarkUse,
-    Marking, Material, MaterialUse, Moment, Mounting, Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark,
-    PhotoView, Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading, Role, Setting, Severity, Side,
-    Standing, Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work, WorkAfter, WorkState,
+    FindingState, Fitting, FromFactory, Given, Hold, Id, KitLine, KitPosition, Look, Lot, Machine, MarkUse, Marking,
+    Material, MaterialUse, Moment, Mounting, Nature, Originality, Part, PartId, Photo, PhotoId, PhotoMark, PhotoView,
+    Place, Placement, PowerOn, PowerOnResult, Proof, ProofResult, Reading, Role, Setting, Severity, Side, Standing,
+    Surface, Survey, Trial, TrialResult, Valuation, When, Word, Work, WorkAfter, WorkState,
 };
 
 use crate::records;
@@ -172,7 +172,7 @@ impl Chance {
                 id: id(),
                 design: design.id,
                 figure: "bus_clock_mhz".into(),
-                value: -self.figure(),
+                value: self.figure(),
                 source: self.text(),
                 at_bus_mhz: None,
             }
@@ -205,7 +205,7 @@ impl Chance {
         let part = Part {
             id: id(),
             tag: tag.into(),
-            kind: self.word::<Kind>(),
+            kind: design.kind,
             design: self.maybe(|_| design.id),
             name: self.text(),
             serial: self.text(),
@@ -266,7 +266,7 @@ impl Chance {
             note: self.text(),
             touches: benchwright::record::Touches::Unstated,
         };
-        let first = Work { id: id(), ..work.clone() };
+        let first = Work { id: id(), state: WorkState::Open, ..work.clone() };
         let order = WorkAfter { id: id(), part: of, work: work.id, after: first.id };
         let material = Material {
             stock: self.figure(),
@@ -296,7 +296,8 @@ impl Chance {
             again_by: self.day(),
             reason: self.text(),
             survey: self.maybe(|_| survey.id),
-            work: self.maybe(|_| work.id),
+            // Failed work has its finding.
+            work: (work.state == WorkState::Failed || self.coin()).then_some(work.id),
             who: String::new(),
         });
         let looks: Vec<Entry> = looks.map(Entry::from).collect();

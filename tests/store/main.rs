@@ -11,6 +11,7 @@ mod files;
 mod forms;
 mod invent;
 mod lives;
+mod meaning;
 mod property;
 #[path = "../support/records.rs"]
 mod records;

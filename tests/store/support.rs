@@ -4,7 +4,7 @@ use benchwright::record::{
     Change, CustodyAct, CustodyEvent, Finding, FindingId, FindingState, Fitting, Hold, Id, Kind, Logbook, Look,
     Machine, MachineId, Nature, Part, PartId, Severity, Work, WorkState, Workshop,
 };
-use benchwright::store::{Store, StoreError};
+use benchwright::store::{Area, Report, Store, StoreError};
 use tempfile::TempDir;
 
 use crate::records;
@@ -65,6 +65,11 @@ pub fn fitting(machine: MachineId, part: PartId) -> Fitting {
 
 pub fn custody(part: PartId, on: &str, act: CustodyAct) -> CustodyEvent {
     CustodyEvent { party: "Museum of the next town".into(), ..records::custody(part, moment(on), act) }
+}
+
+/// Whether a logbook's file and its records hold together, whatever they say by the tables.
+pub fn is_whole(report: &Report) -> bool {
+    report.troubles.iter().all(|of| !matches!(of.area, Area::Database | Area::Records | Area::Files))
 }
 
 /// Writes one record.

@@ -267,10 +267,34 @@ fn number_keys_and_arrows_answer_the_survey() {
     key(&mut hand, Key::ArrowLeft);
     key(&mut hand, Key::ArrowDown);
     key(&mut hand, Key::C);
+    // What does not apply wants a reason before it is kept.
+    hand.window.key_press_modifiers(Modifiers::COMMAND, Key::Enter);
+    hand.window.run();
+    assert!(says(&hand, "“What feeds the clock and settings?”: say why it does not apply."));
+    hand.press("What feeds the clock and settings? Does not apply");
+    hand.fill("Why it does not apply", "A clock card does it");
     log(&mut hand, "0001");
+    assert_eq!(file(&hand, "0001").surveys[0].answer("clock-supply").unwrap().note, "A clock card does it");
     let given: Vec<Given> = file(&hand, "0001").surveys[0].answers[..4].iter().map(|row| row.given.clone()).collect();
     let expected = [Given::Is("untested".into()), Given::DoesNotApply, Given::CouldNotTell, Given::NotLooked];
     assert_eq!(given, expected);
+}
+
+#[test]
+fn what_a_kind_always_has_cannot_fail_to_apply() {
+    let mut hand = on_intake(Change::new("nothing"));
+    key(&mut hand, Key::Enter);
+    type_text(&mut hand, "mainb");
+    hand.window.key_press(Key::PageDown);
+    hand.window.run();
+    step(&mut hand, "Survey");
+    let ask = "Each rail to ground, unpowered?";
+    hand.press(&format!("{ask} Not looked at"));
+    let offers = |hand: &Hand, answer: &str| hand.window.query_by_label(&format!("{ask} {answer}")).is_some();
+    assert!(offers(&hand, "Could not tell") && !offers(&hand, "Does not apply"));
+    key(&mut hand, Key::X);
+    log(&mut hand, "0001");
+    assert!(file(&hand, "0001").surveys.is_empty(), "nothing was answered");
 }
 
 #[test]

@@ -220,20 +220,21 @@ fn survey(author: &mut PartAuthor, on: When, condition: Condition, chance: &mut 
             .filter(|answer| answer.finding.is_some() == raises)
             .map(|answer| answer.name.as_str())
             .collect();
+        let always = question.always_on.contains(&author.file.part.kind);
         let given = match chance.between(0, 99) {
-            _ if is_well && choices.is_empty() => Given::DoesNotApply,
+            _ if is_well && choices.is_empty() && !always => Given::DoesNotApply,
             0..4 if !is_well => Given::NotLooked,
             4..6 if !is_well => Given::CouldNotTell,
-            6..8 if !is_well => Given::DoesNotApply,
+            6..8 if !is_well && !always => Given::DoesNotApply,
             _ if choices.is_empty() => Given::NotLooked,
             _ => Given::Is((*chance.of(&choices)).into()),
         };
         let figure = question.figure.as_ref().filter(|figure| figure.unit == "%" && raises);
         answers.push(Answer {
             question: (&question.name).into(),
-            given,
             place_on_part: String::new(),
-            note: String::new(),
+            note: if given == Given::DoesNotApply { "There is none".to_owned() } else { String::new() },
+            given,
             figure: figure.map(|_| f64::from(chance.between(1, 60))),
         });
     }

@@ -1,13 +1,7 @@
 //! Amounts of the logbook's money, kept in hundredths.
 
+pub use crate::record::money_text;
 use crate::text;
-
-/// An amount with its currency: "12.50 EUR".
-pub fn money_text(cents: i64, currency: &str) -> String {
-    let sign = if cents < 0 { "-" } else { "" };
-    let cents = cents.unsigned_abs();
-    format!("{sign}{}.{:02} {currency}", cents / 100, cents % 100)
-}
 
 /// A typed amount, with or without the currency; `None` when nothing is typed.
 ///

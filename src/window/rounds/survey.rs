@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use super::new_uuid;
 use crate::assess::findings::after_survey;
-use crate::record::{Answer, Entry, Given, Id, Kind, Moment, PartFile, PartId, Survey, SurveyId, When};
+use crate::record::{Answer, Entry, Given, Id, Kind, Moment, PartFile, PartId, Survey, SurveyId, When, Word as _};
 use crate::rules::{Question, Rules};
 use crate::text;
 use crate::text::say;
@@ -51,6 +51,22 @@ impl Default for Typed {
 }
 
 impl Typed {
+    /// What is wrong with an answer that says that the question does not apply.
+    fn reason_fault(&self, question: &Question, kind: Kind) -> Option<String> {
+        if self.given != Given::DoesNotApply {
+            return None;
+        }
+        let ask = say(&question.ask);
+        if question.always_on.contains(&kind) {
+            return Some(text!(
+                "“{question}” always applies to this kind: {kind}. Answer what you see, or that you could not tell.",
+                question = ask,
+                kind = kind.label()
+            ));
+        }
+        self.note.trim().is_empty().then(|| text!("“{question}”: say why it does not apply.", question = ask))
+    }
+
     /// The figure as a number; `Err` says what is wrong with it.
     fn figure(&self, question: &Question) -> Result<Option<f64>, String> {
         let Some(rule) = &question.figure else { return Ok(None) };
@@ -92,10 +108,13 @@ impl SurveyRound {
         self.answers.get(&question.name).map_or(&Given::NotLooked, |typed| &typed.given)
     }
 
-    /// The first thing typed that cannot be meant.
+    /// The first thing typed that cannot be meant, or that wants a reason.
     pub fn fault(&self, rules: &Rules, kind: Kind) -> Option<String> {
         let mut questions = rules.questions_for(kind).iter();
-        questions.find_map(|question| self.answers.get(&question.name)?.figure(question).err())
+        questions.find_map(|question| {
+            let typed = self.answers.get(&question.name)?;
+            typed.figure(question).err().or_else(|| typed.reason_fault(question, kind))
+        })
     }
 
     /// The survey as a record; `None` when nothing was looked at and nothing remarked.
@@ -145,13 +164,13 @@ impl SurveyRound {
         self.progress_ui(ui, rules, kind);
         ui.add_space(2.0 * GRID);
         let before = self.asked;
-        self.keys(ui, questions);
+        self.keys(ui, questions, kind);
         let moved = before != self.asked;
         // An answer goes on to the next question, which is not to hear the same key.
         let asked = self.asked;
         for (at, question) in questions.iter().enumerate() {
             if at == asked {
-                let drawn = ui.scope(|ui| self.asked_ui(ui, rules, questions, question)).response;
+                let drawn = ui.scope(|ui| self.asked_ui(ui, rules, kind, question)).response;
                 if moved {
                     ui.scroll_to_rect(drawn.rect.expand(6.0 * GRID), Some(Align::Center));
                 }
@@ -174,7 +193,7 @@ impl SurveyRound {
         ui.painter().rect_filled(done, 2.0, tokens.gate_passed);
     }
 
-    fn keys(&mut self, ui: &Ui, questions: &[Arc<Question>]) {
+    fn keys(&mut self, ui: &Ui, questions: &[Arc<Question>], kind: Kind) {
         if ui.ctx().text_edit_focused() {
             return;
         }
@@ -192,51 +211,40 @@ impl SurveyRound {
         self.asked = self.asked.saturating_add_signed(by).min(last);
         if turn != 0 {
             let question = &questions[self.asked];
-            let all = question.answers.len() + 3;
-            let now = place_of(question, self.given(question));
-            let next = (now as isize + turn).rem_euclid(all as isize) as usize;
-            self.answer(question, next);
+            let choices = choices(question, kind);
+            let now =
+                choices.iter().position(|choice| choice.given == *self.given(question)).unwrap_or(choices.len() - 1);
+            let next = (now as isize + turn).rem_euclid(choices.len() as isize) as usize;
+            self.answer(question, choices[next].given.clone());
         }
     }
 
-    /// Gives the answer of a place in the row: the question's own first, then the three that say nothing.
-    fn answer(&mut self, question: &Question, place: usize) {
-        let own = question.answers.len();
-        let given = match place {
-            _ if place < own => Given::Is((&question.answers[place].name).into()),
-            _ if place == own => Given::CouldNotTell,
-            _ if place == own + 1 => Given::DoesNotApply,
-            _ => Given::NotLooked,
-        };
+    fn answer(&mut self, question: &Question, given: Given) {
         self.answers.entry(question.name.clone()).or_default().given = given;
     }
 
     /// The question that is asked, with its answers, and where, how much and what else.
-    fn asked_ui(&mut self, ui: &mut Ui, rules: &Rules, questions: &[Arc<Question>], question: &Arc<Question>) {
+    fn asked_ui(&mut self, ui: &mut Ui, rules: &Rules, kind: Kind, question: &Arc<Question>) {
         let tokens = ui.tokens();
+        let last = rules.questions_for(kind).len() - 1;
         ui.add_space(2.0 * GRID);
         let ask = say(&question.ask);
-        let own = question.answers.iter().enumerate().map(|(at, row)| (NUMBERS.get(at).copied(), say(&row.say)));
-        let choices: Vec<AnswerChoice> = own
-            .chain([
-                (Some(Key::C), text!("Could not tell")),
-                (Some(Key::X), text!("Does not apply")),
-                (Some(Key::Num0), text!("Not looked at")),
-            ])
-            .map(|(key, say)| AnswerChoice { key, say })
-            .collect();
-        let chosen = place_of(question, self.given(question));
+        let all = choices(question, kind);
+        let choices: Vec<AnswerChoice> =
+            all.iter().map(|choice| AnswerChoice { key: choice.key, say: choice.say }).collect();
+        let chosen = all.iter().position(|choice| choice.given == *self.given(question));
         if !question.caution.is_empty() {
             ui.horizontal_wrapped(|ui| {
                 mark_ui(ui, Mark::Heed, tokens.hold_power);
                 ui.label(body(say(&question.caution)).color(tokens.hold_power));
             });
         }
-        if let Some(place) = answer_row_ui(ui, ask, &choices, Some(chosen), true) {
-            self.answer(question, place);
-            // An answer that finds something waits for where; any other goes on.
-            let waits = question.figure.is_some() || self.raises(question).is_some();
-            if !waits && self.asked + 1 < questions.len() {
+        if let Some(place) = answer_row_ui(ui, ask, &choices, chosen, true) {
+            self.answer(question, all[place].given.clone());
+            // An answer that finds something waits for where, one that does not apply for why; any other goes on.
+            let wants_why = self.given(question) == &Given::DoesNotApply;
+            let waits = question.figure.is_some() || self.raises(question).is_some() || wants_why;
+            if !waits && self.asked < last {
                 self.asked += 1;
             }
         }
@@ -260,8 +268,8 @@ impl SurveyRound {
                 ui.label(body(caution).color(tokens.hold_power));
             }
         }
-        let mut go_on = self.details_ui(ui, question);
-        if self.asked + 1 < questions.len() {
+        let mut go_on = self.details_ui(ui, question, kind);
+        if self.asked < last {
             go_on |= press_ui(ui, text!("Next question"), text!("Down or Enter"), None).clicked();
             if go_on {
                 self.asked += 1;
@@ -271,13 +279,17 @@ impl SurveyRound {
     }
 
     /// Where, how much, what else; `true` when Enter ended one of them.
-    fn details_ui(&mut self, ui: &mut Ui, question: &Question) -> bool {
+    fn details_ui(&mut self, ui: &mut Ui, question: &Question, kind: Kind) -> bool {
         let typed = self.answers.entry(question.name.clone()).or_default();
         let mut entered = false;
         ui.horizontal_wrapped(|ui| {
             let mut ended = |response: egui::Response| {
                 entered |= response.lost_focus() && response.ctx.input(|input| input.key_pressed(Key::Enter));
             };
+            if typed.given == Given::DoesNotApply {
+                ended(field_ui(ui, text!("Why it does not apply"), &mut typed.note, Some(50.0 * GRID)));
+                return;
+            }
             if let Some(rule) = &question.figure {
                 let label = format!("{} ({})", say(&rule.say), say(&rule.unit));
                 ended(field_ui(ui, &label, &mut typed.figure, Some(30.0 * GRID)));
@@ -285,7 +297,7 @@ impl SurveyRound {
             ended(field_ui(ui, text!("Where on the part"), &mut typed.place, Some(50.0 * GRID)));
             ended(field_ui(ui, text!("Note"), &mut typed.note, Some(50.0 * GRID)));
         });
-        if let Err(fault) = typed.figure(question) {
+        if let Some(fault) = typed.figure(question).err().or_else(|| typed.reason_fault(question, kind)) {
             ui.label(body(fault).color(ui.tokens().severity_grave));
         }
         entered
@@ -333,13 +345,27 @@ impl SurveyRound {
     }
 }
 
-/// The place of an answer in its question's row: the own ones, could not tell, does not apply, not looked at.
-fn place_of(question: &Question, given: &Given) -> usize {
-    let own = question.answers.len();
-    match given {
-        Given::Is(name) => question.answers.iter().position(|row| row.name == *name).unwrap_or(own + 2),
-        Given::CouldNotTell => own,
-        Given::DoesNotApply => own + 1,
-        Given::NotLooked => own + 2,
-    }
+/// An answer that can be chosen.
+struct Choice<'a> {
+    key: Option<Key>,
+    say: &'a str,
+    given: Given,
+}
+
+/// The answers to a question of a part of this kind: the question's own, then those that say nothing of the part.
+/// *Does not apply* is none where the kind always has what is asked about.
+fn choices(question: &Question, kind: Kind) -> Vec<Choice<'_>> {
+    let own = question.answers.iter().enumerate().map(|(at, row)| Choice {
+        key: NUMBERS.get(at).copied(),
+        say: say(&row.say),
+        given: Given::Is((&row.name).into()),
+    });
+    let others = [
+        (Key::C, text!("Could not tell"), Given::CouldNotTell),
+        (Key::X, text!("Does not apply"), Given::DoesNotApply),
+        (Key::Num0, text!("Not looked at"), Given::NotLooked),
+    ];
+    let others = others.into_iter().map(|(key, say, given)| Choice { key: Some(key), say, given });
+    let applies = question.always_on.contains(&kind);
+    own.chain(others.filter(|choice| !applies || choice.given != Given::DoesNotApply)).collect()
 }

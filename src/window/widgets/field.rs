@@ -5,15 +5,22 @@ use std::path::PathBuf;
 use egui::{Align, ComboBox, Key, Layout, Response, RichText, TextEdit, Ui, vec2};
 
 use super::words::remark;
+use crate::record::TEXT_MOST;
 use crate::text;
 use crate::window::theme::{GRID, TextRole, Themed};
 
 /// One line of text under its label. `width` in points; the rest of the line when `None`.
 pub fn field_ui(ui: &mut Ui, label: &str, value: &mut String, width: Option<f32>) -> Response {
+    short_field_ui(ui, label, value, width, TEXT_MOST)
+}
+
+/// One line of text that takes so many characters at most: a tag, a name.
+pub fn short_field_ui(ui: &mut Ui, label: &str, value: &mut String, width: Option<f32>, most: usize) -> Response {
     let width = width.unwrap_or_else(|| ui.available_width());
     labelled(ui, label, width, |ui| {
         ui.add(
             TextEdit::singleline(value)
+                .char_limit(most)
                 .desired_width(width)
                 .min_size(vec2(0.0, 8.0 * GRID))
                 .align(egui::Align2::LEFT_CENTER)

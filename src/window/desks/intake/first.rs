@@ -4,12 +4,12 @@ use egui::text::{CCursor, CCursorRange};
 use egui::{Key, Response, TextEdit, Ui};
 
 use super::typed::{Typed, kind_of};
-use crate::record::{Kind, Word as _};
+use crate::record::{Kind, TAG_MOST, Word as _};
 use crate::text;
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, field_ui, remark, target_ui};
+use crate::window::widgets::{body, field_ui, remark, short_field_ui, target_ui};
 
 /// Which field is to be ready for typing next.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,7 +29,7 @@ pub fn first_ui(
     outbox: &mut Outbox,
 ) {
     ui.horizontal_wrapped(|ui| {
-        let tag = field_ui(ui, text!("Tag"), &mut typed.tag, Some(40.0 * GRID));
+        let tag = short_field_ui(ui, text!("Tag"), &mut typed.tag, Some(40.0 * GRID), TAG_MOST);
         if *ready == Some(Ready::Tag) {
             take_keys(ui, &tag, typed.tag.chars().count());
             *ready = None;

@@ -3,13 +3,13 @@
 use egui::Ui;
 
 use super::typed::{Connector, NewDesign, Typed};
-use crate::record::{DesignFile, Originality, Side, Word as _};
+use crate::record::{DesignFile, NAME_MOST, Originality, Side, Word as _};
 use crate::text;
 use crate::window::forms::{all_connectors, connector_row_ui};
 use crate::window::outbox::View;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{
-    Asking, Pick, Picker, body, choice_ui, field_ui, link_ui, notes_ui, remark, section_ui, strong,
+    Asking, Pick, Picker, body, choice_ui, field_ui, link_ui, notes_ui, remark, section_ui, short_field_ui, strong,
 };
 
 /// Draws the step.
@@ -39,7 +39,7 @@ pub fn what_ui(ui: &mut Ui, typed: &mut Typed, view: &View<'_>) {
     section_ui(ui, text!("This one"));
     let what = &mut typed.what;
     ui.horizontal_wrapped(|ui| {
-        field_ui(ui, text!("In your own words"), &mut what.name, Some(70.0 * GRID));
+        short_field_ui(ui, text!("In your own words"), &mut what.name, Some(70.0 * GRID), NAME_MOST);
         field_ui(ui, text!("Serial number"), &mut what.serial, Some(44.0 * GRID));
         let words: Vec<_> = Originality::ALL.iter().map(|word| (*word, word.label())).collect();
         choice_ui(ui, text!("Originality"), &mut what.originality, &words, 44.0 * GRID);
@@ -72,9 +72,9 @@ fn known_ui(ui: &mut Ui, file: &DesignFile, view: &View<'_>) -> bool {
 
 fn new_ui(ui: &mut Ui, new: &mut NewDesign, view: &View<'_>) {
     ui.horizontal_wrapped(|ui| {
-        field_ui(ui, text!("Maker"), &mut new.maker, Some(44.0 * GRID));
-        field_ui(ui, text!("Model"), &mut new.model, Some(44.0 * GRID));
-        field_ui(ui, text!("Revision"), &mut new.revision, Some(24.0 * GRID));
+        short_field_ui(ui, text!("Maker"), &mut new.maker, Some(44.0 * GRID), NAME_MOST);
+        short_field_ui(ui, text!("Model"), &mut new.model, Some(44.0 * GRID), NAME_MOST);
+        short_field_ui(ui, text!("Revision"), &mut new.revision, Some(24.0 * GRID), NAME_MOST);
     });
     ui.horizontal_wrapped(|ui| {
         for (label, typed) in [(text!("First sold"), &mut new.introduced), (text!("Last made"), &mut new.discontinued)]

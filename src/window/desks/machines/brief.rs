@@ -2,11 +2,11 @@
 
 use egui::Ui;
 
-use crate::record::{Machine, MachineId, NoDate, Standing, When, Word};
+use crate::record::{Machine, MachineId, NAME_MOST, NoDate, Standing, When, Word};
 use crate::store::Store;
 use crate::text;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{choice_ui, field_ui, notes_ui, press_ui, small};
+use crate::window::widgets::{choice_ui, field_ui, notes_ui, press_ui, short_field_ui, small};
 
 /// What is typed so far.
 #[derive(Clone, Debug, PartialEq)]
@@ -99,7 +99,7 @@ impl Brief {
         let mut act = None;
         ui.set_max_width(ui.available_width().min(180.0 * GRID));
         ui.horizontal_wrapped(|ui| {
-            field_ui(ui, text!("Name"), &mut self.name, Some(70.0 * GRID));
+            short_field_ui(ui, text!("Name"), &mut self.name, Some(70.0 * GRID), NAME_MOST);
             field_ui(ui, text!("Rank, 1 is the most urgent"), &mut self.priority, Some(40.0 * GRID));
         });
         field_ui(ui, text!("What it is for"), &mut self.purpose, None);

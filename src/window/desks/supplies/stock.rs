@@ -7,7 +7,7 @@ use super::{BESIDE, Books, PANEL, amount_text, put};
 use crate::assess::supplies::Reserved;
 use crate::paper::supplies::{SuppliesTable, stock_csv};
 use crate::record::{
-    BadLine, Change, Dielectric, Entry, KitState, Logbook, MATERIAL_COLUMNS, Material, MaterialId, Mounting,
+    BadLine, Change, Dielectric, Entry, KitState, Logbook, MATERIAL_COLUMNS, Material, MaterialId, Mounting, NAME_MOST,
     TableMaterial, Word, read_materials,
 };
 use crate::store::Store;
@@ -17,7 +17,7 @@ use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{
     Cells, Column, Edit, Fact, Rows, Table, TableAct, TableState, Width, body, choice_ui, link_ui, mark_button,
-    press_if_ui, press_ui, remark, section_ui, small,
+    press_if_ui, press_ui, remark, section_ui, short_field_ui, small,
 };
 use crate::{counted, text};
 
@@ -169,7 +169,7 @@ impl Stock {
         let Some(name) = &mut self.new else { return };
         let mut given = false;
         ui.horizontal(|ui| {
-            let field = crate::window::widgets::field_ui(ui, text!("Name of the material"), name, Some(60.0 * GRID));
+            let field = short_field_ui(ui, text!("Name of the material"), name, Some(60.0 * GRID), NAME_MOST);
             given |= field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
             given |= press_ui(ui, text!("Add it"), "", None).clicked();
         });
