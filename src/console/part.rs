@@ -2,7 +2,8 @@
 //!
 //! JSON: the row of `parts`, and with it `"serial"`, `"kept_apart"` (why; null when it is not), `"power"` (as in
 //! `readiness`; null where no current reaches it), `"markings": [{"text", "surface", "place", "from", "to",
-//! "readings", "weeks_late"}]` (the span of the best reading, how many are left, and by how many weeks it stands out),
+//! "readings", "weeks_late", "conflict"}]` (the span of the best reading, how many are left, by how many weeks it stands
+//! out, and the sentence that says how it contradicts the design's years; null where it does not),
 //! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
 //! "standing"}]`, `"work"` (as in `outstanding`), `"posts": [{"mechanism", "wanted", "suits": [tags]}]` (of a board: what
 //! holds its card or cooler, and what on the shelf suits) and `"suits_boards": [tags]` (of retention hardware).
@@ -66,6 +67,7 @@ struct MarkingForm {
     to: Option<NaiveDate>,
     readings: usize,
     weeks_late: Option<i64>,
+    conflict: Option<String>,
     #[serde(skip)]
     said: String,
 }
@@ -107,6 +109,7 @@ impl Part {
                 to: best.map(|reading| reading.span.last),
                 readings: kept.kept_count,
                 weeks_late: answers.making.outliers.iter().find(|(id, _)| *id == marking.id).map(|(_, weeks)| *weeks),
+                conflict: answers.making.conflict_of(marking),
                 said: kept.kept().iter().map(|reading| months(reading.span)).collect::<Vec<_>>().join(text!(" or ")),
             }
         });
@@ -167,17 +170,28 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
         line(1, text!("Kept apart: {why}", why = why));
     }
     if let Some(span) = answers.making.span {
-        line(1, text!("Made: {span}", span = months(span)));
+        let span = months(span);
+        line(
+            1,
+            if answers.making.is_conflict {
+                text!("Made: conflict with its design’s years; as the markings say: {span}", span = span)
+            } else {
+                text!("Made: {span}", span = span)
+            },
+        );
     }
     for marking in &form.markings {
         let mut said = if marking.said.is_empty() { text!("no date").to_owned() } else { marking.said.clone() };
-        if let Some(weeks) = marking.weeks_late {
+        if let Some(weeks) = marking.weeks_late.filter(|_| marking.conflict.is_none()) {
             said += &text!(", {weeks} weeks later than the rest", weeks = weeks);
         }
         line(
             2,
             text!("{text} ({surface}): {said}", text = marking.text, surface = marking.surface.label(), said = said),
         );
+        if let Some(conflict) = &marking.conflict {
+            line(3, conflict.clone());
+        }
     }
     if let Some(power) = &form.power {
         line(1, text!("May power be applied on the bench? {verdict}", verdict = power.verdict.label()));

@@ -152,6 +152,7 @@ fn fuzz_joint_dates() {
                 surface: Surface::ALL[chance.below(Surface::ALL.len())],
                 original: [None, None, Some(true), Some(false)][chance.below(4)],
                 settled: (chance.below(8) == 0).then(|| Scheme::ALL[chance.below(Scheme::ALL.len())]),
+                not_after: (chance.below(3) == 0).then(|| day("2004-06-01")),
             })
             .collect();
         let design = (chance.below(2) == 0).then(|| Span::year(1980 + chance.below(30) as i32).unwrap());

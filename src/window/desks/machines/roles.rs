@@ -357,7 +357,7 @@ fn candidates(machine: &MachineFile, role: &Role, view: &View<'_>) -> Vec<(PartI
             let rank = match true_to {
                 Some(TrueTo::Comfortable) | None => 0,
                 Some(TrueTo::ByDesign { .. }) => 1,
-                Some(TrueTo::NotKnown) => 2,
+                Some(TrueTo::NotKnown | TrueTo::Conflict) => 2,
                 Some(TrueTo::Apart { weeks }) => 3 + weeks.unsigned_abs(),
             };
             let user = elsewhere.get(&file.part.id).copied();

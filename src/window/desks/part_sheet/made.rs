@@ -81,7 +81,7 @@ impl Made {
             }
             return;
         };
-        round.ui(ui, about.file, about.answers.design.as_ref().map(|file| &file.design));
+        round.ui(ui, about.file, about.answers.design.as_ref().map(|file| &file.design), about.view.today);
         let (mut keep, mut away) = (false, false);
         ui.horizontal(|ui| {
             keep = press_ui(ui, text!("Keep the markings"), "", None).clicked();
@@ -128,6 +128,9 @@ impl Made {
 fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marking]) {
     let making = &about.answers.making;
     match making.span {
+        Some(span) if making.is_conflict => {
+            title_ui(ui, text!("Conflict with its design’s years; as the markings say: {span}", span = years_text(span)));
+        }
         Some(span) if making.is_marked => {
             title_ui(ui, text!("Probably finished {span}", span = years_text(span)));
         }
