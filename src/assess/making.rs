@@ -134,7 +134,7 @@ impl Making {
             design: bounds,
             is_marked,
             outliers: joint.outliers.iter().map(|outlier| (ids[outlier.marking], outlier.weeks)).collect(),
-            conflicts: joint.conflicts.iter().map(|conflict| (ids[conflict.marking], *conflict)).collect(),
+            conflicts: joint.conflicts.iter().map(|conflict| (ids[conflict.marking], conflict.clone())).collect(),
             is_conflict: joint.is_conflict,
             ambiguous: joint.confidence.ambiguous,
         }

@@ -7,21 +7,15 @@ use super::weigh::design_cost;
 use super::{Context, Habit, Kept, MarkingText, Reading, Span, Surface, USUAL, WIDEST, read};
 use chrono::{Days, NaiveDate};
 
-/// How a marking stands to the design's years.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum Standing {
-    /// Nothing speaks against it: the readings kept lie in the design's years, or these say nothing of it.
-    #[default]
-    Fits,
-    /// Only a scheme that is rare on such surfaces gives a day in the design's years: it stands beside the usual ones.
-    FitsByRare,
-    /// No reading lies in the design's years.
-    Conflict,
+/// A marking's readings, and whether none of them lies in the design's years.
+pub(super) struct Alone {
+    pub kept: Kept,
+    pub conflicts: bool,
 }
 
 /// A marking's readings: as the restorer has settled it, or all that the design's years leave. Those in question stand
 /// first, and are counted.
-pub(super) fn alone(marking: &MarkingText, design: DesignYears) -> (Kept, Standing) {
+pub(super) fn alone(marking: &MarkingText, design: DesignYears) -> Alone {
     // The design says nothing of what was put in later.
     let design = if marking.original == Some(false) { DesignYears::default() } else { design };
     let years = Some(scope(marking.not_after, design));
@@ -29,7 +23,8 @@ pub(super) fn alone(marking: &MarkingText, design: DesignYears) -> (Kept, Standi
     let mut readings = match read(marking.text, &context) {
         Ok(readings) => readings,
         Err(reason) => {
-            return (Kept { readings: Vec::new(), kept_count: 0, unreadable: Some(reason) }, Standing::Fits);
+            let kept = Kept { readings: Vec::new(), kept_count: 0, unreadable: Some(reason) };
+            return Alone { kept, conflicts: false };
         }
     };
     if let Some(scheme) = marking.settled
@@ -37,8 +32,9 @@ pub(super) fn alone(marking: &MarkingText, design: DesignYears) -> (Kept, Standi
     {
         readings.retain(|reading| reading.scheme == scheme);
     }
-    let (standing, kept_count) = choose(&mut readings, design, marking.surface);
-    (Kept { readings, kept_count, unreadable: None }, standing)
+    let fitting = choose(&mut readings, design, marking.surface);
+    let kept_count = fitting.unwrap_or(readings.len());
+    Alone { kept: Kept { readings, kept_count, unreadable: None }, conflicts: fitting.is_none() }
 }
 
 /// The days in question: as late as the marking was read at all, and as early as the design was made.
@@ -49,35 +45,23 @@ fn scope(not_after: Option<NaiveDate>, design: DesignYears) -> Span {
     Span { first: first.min(last), last }
 }
 
-/// Puts the readings in question first and counts them.
-fn choose(readings: &mut [Reading], design: DesignYears, surface: Surface) -> (Standing, usize) {
+/// Puts the readings in the design's years first and counts them; `None` where there is none. A scheme that is rare on
+/// such surfaces does not save a marking that is usually read otherwise.
+fn choose(readings: &mut [Reading], design: DesignYears, surface: Surface) -> Option<usize> {
     if !design.is_known() {
-        return (Standing::Fits, readings.len());
+        return Some(readings.len());
     }
     let fits = |reading: &Reading| design.allow(reading, surface);
     let is_rare = |reading: &Reading| reading.why.habit == Habit::Rare;
     let all_rare = readings.iter().all(is_rare);
     if readings.iter().any(|reading| fits(reading) && (all_rare || !is_rare(reading))) {
         readings.sort_by_key(|reading| !fits(reading));
-        return (Standing::Fits, readings.iter().filter(|reading| fits(reading)).count());
+        return Some(readings.iter().filter(|reading| fits(reading)).count());
     }
     // Where the years choose nothing, the distance from them does not choose either.
     for reading in readings.iter_mut() {
         reading.cost -= design_cost(reading.why.design_weeks);
     }
     readings.sort_by_key(|reading| (reading.cost, reading.scheme, reading.span));
-    let standing = if readings.iter().any(fits) { Standing::FitsByRare } else { Standing::Conflict };
-    (standing, readings.len())
-}
-
-/// Sees to it that the rare reading which alone lies in the design's years is among those kept.
-pub(super) fn keep_rare(kept: &mut Kept, design: DesignYears, surface: Surface) {
-    let fits = |reading: &Reading| design.allow(reading, surface);
-    if kept.kept().iter().any(fits) {
-        return;
-    }
-    if let Some(at) = kept.readings.iter().position(fits) {
-        kept.readings[kept.kept_count..=at].rotate_right(1);
-        kept.kept_count += 1;
-    }
+    None
 }

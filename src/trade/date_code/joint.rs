@@ -7,7 +7,7 @@ use chrono::{Days, NaiveDate};
 use serde::{Deserialize, Serialize};
 
 use super::agree::{Weighing, is_free};
-use super::alone::{Standing, alone, keep_rare};
+use super::alone::{Alone, alone};
 use super::outliers::outliers;
 use super::{DesignYears, Reading, Scheme, Span, Surface, Unreadable};
 use crate::{counted, text};
@@ -109,29 +109,41 @@ impl std::fmt::Display for OutlierCause {
     }
 }
 
-/// A marking none of whose readings lies in the design's years.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+/// A marking that neither the design's years nor the other markings bring into these years.
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Conflict {
     /// Its place in the list.
     pub marking: usize,
-    /// Whole weeks of its best reading after the design's last day, or negative before its first.
+    /// Whole weeks of its nearest reading after the design's last day, or negative before its first.
     pub weeks: i64,
-    /// What the best reading says.
-    pub says: Span,
+    /// What it says, best first.
+    pub says: Vec<Span>,
+    /// A reading in the design's years, but by a scheme that is rare on such surfaces.
+    pub rare: Option<Reading>,
 }
 
 impl Conflict {
+    fn of(marking: usize, kept: &Kept, surface: Surface, design: DesignYears) -> Option<Self> {
+        let fits = |reading: &&Reading| design.allow(reading, surface);
+        if kept.kept().iter().any(|reading| fits(&reading)) {
+            return None;
+        }
+        let says: Vec<Span> = kept.kept().iter().map(|reading| reading.span).collect();
+        let weeks = says.iter().map(|span| design.weeks_from(*span)).min_by_key(|weeks| weeks.abs())?;
+        Some(Self { marking, weeks, says, rare: kept.readings.iter().find(fits).copied() })
+    }
+
     /// The conflict as a sentence; `printed` is the marking's text.
     pub fn sentence(&self, printed: &str, years: DesignYears) -> String {
-        let Self { weeks, says, .. } = *self;
-        let says = if says.first == says.last {
-            says.first.to_string()
-        } else {
-            text!("{first} to {last}", first = says.first, last = says.last)
+        let Self { weeks, ref says, rare, .. } = *self;
+        let days = |span: Span| match span {
+            Span { first, last } if first == last => first.to_string(),
+            Span { first, last } => text!("{first} to {last}", first = first, last = last),
         };
+        let says = says.iter().map(|span| days(*span)).collect::<Vec<_>>().join(text!(" or "));
         let apart = usize::try_from(weeks.unsigned_abs()).unwrap_or(usize::MAX);
         let weeks_apart = counted!("{count} week", "{count} weeks", apart);
-        if weeks < 0 {
+        let mut sentence = if weeks < 0 {
             text!(
                 "“{text}” says {days}: {weeks} before its design’s years ({years}). One of the two is wrong, or the part is not what it seems.",
                 text = printed,
@@ -147,7 +159,17 @@ impl Conflict {
                 weeks = weeks_apart,
                 years = years
             )
+        };
+        if let Some(Reading { span, scheme, why, .. }) = rare {
+            sentence.push(' ');
+            sentence += &text!(
+                "Only a reading that is rare on {surface} would fit: {days}, {scheme}.",
+                surface = why.surface,
+                days = days(span),
+                scheme = scheme
+            );
         }
+        sentence
     }
 }
 
@@ -230,13 +252,16 @@ pub struct Joint {
 /// Reads a part's markings together; `design` are the years in which its design was made.
 pub fn joint(markings: &[MarkingText], design: impl Into<DesignYears>) -> Joint {
     let design = design.into();
-    let (mut kept, standings): (Vec<Kept>, Vec<Standing>) =
-        markings.iter().map(|marking| alone(marking, design)).unzip();
+    let (mut kept, conflicting): (Vec<Kept>, Vec<bool>) = markings
+        .iter()
+        .map(|marking| alone(marking, design))
+        .map(|Alone { kept, conflicts }| (kept, conflicts))
+        .unzip();
     Weighing::new(markings, &kept).keep(&mut kept);
-    for (at, _) in standings.iter().enumerate().filter(|(_, standing)| **standing == Standing::FitsByRare) {
-        keep_rare(&mut kept[at], design, markings[at].surface);
-    }
-    let conflicts = conflicts(&kept, &standings, design);
+    let conflicts: Vec<Conflict> = (0..kept.len())
+        .filter(|at| conflicting[*at])
+        .filter_map(|at| Conflict::of(at, &kept[at], markings[at].surface, design))
+        .collect();
     let outliers = outliers(markings, &kept, &conflicts);
     let counts = |at: usize| !outliers.iter().any(|outlier| outlier.marking == at);
     let is_conflict = contradict(markings, &kept, &conflicts, counts);
@@ -261,15 +286,6 @@ pub fn joint(markings: &[MarkingText], design: impl Into<DesignYears>) -> Joint 
     };
     let confidence = confidence(&kept, &outliers, conflicts.len(), is_conflict);
     Joint { markings: kept, not_before, outliers, design, conflicts, is_conflict, likely, confidence }
-}
-
-fn conflicts(kept: &[Kept], standings: &[Standing], design: DesignYears) -> Vec<Conflict> {
-    let conflicting = (0..kept.len()).filter(|at| standings[*at] == Standing::Conflict);
-    let conflict = |at: usize| {
-        let says = kept[at].chosen()?.span;
-        Some(Conflict { marking: at, weeks: design.weeks_from(says), says })
-    };
-    conflicting.filter_map(conflict).collect()
 }
 
 /// Whether what dates the part contradicts the design: a marking after its years that is no later component, the label

@@ -208,7 +208,8 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
             outbox.change(again(about, read, |marking| marking.from_factory = FromFactory::Yes));
         }
     });
-    if kept.is_ambiguous() && read.scheme.is_empty() {
+    let contradicts = about.answers.making.conflicts.iter().any(|(id, _)| *id == read.id);
+    if (kept.is_ambiguous() || (contradicts && kept.readings.len() > 1)) && read.scheme.is_empty() {
         settle_ui(ui, about, read, &one_a_scheme(&kept.readings), outbox);
     }
     if !read.note.is_empty() {
@@ -220,7 +221,7 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
 /// The readings that a marking leaves open, each to be settled on.
 fn settle_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, readings: &[Reading], outbox: &mut Outbox) {
     ui.horizontal_wrapped(|ui| {
-        ui.label(remark(ui, text!("Two readings are left. Settle on:")));
+        ui.label(remark(ui, text!("It can be read in more than one way. Settle on:")));
         for reading in readings.iter().take(OTHERS) {
             let words = format!("{}: {}", years_text(reading.span), reading.scheme);
             let response = link_ui(ui, &words).on_hover_text(reading.why.to_string());
