@@ -4,7 +4,9 @@
 //! `readiness`; null where no current reaches it), `"markings": [{"text", "surface", "place", "from", "to",
 //! "readings", "weeks_late", "conflict"}]` (the span of the best reading, how many are left, by how many weeks it stands
 //! out, and the sentence that says how it contradicts the design's years; null where it does not),
-//! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
+//! `"findings": [{"what", "say", "place", "state", "severity", "since", "decided_on", "who", "until", "reason"}]` (the
+//! last four of how it stands: when and by whom it was accepted, watched, cured or confirmed, watched until when, and
+//! why; empty where nobody said), `"proofs": [{"proof", "required", "good",
 //! "standing"}]`, `"work"` (as in `outstanding`), `"posts": [{"mechanism", "wanted", "suits": [tags]}]` (of a board: what
 //! holds its card or cooler, and what on the shelf suits) and `"suits_boards": [tags]` (of retention hardware).
 
@@ -19,6 +21,7 @@ use super::outstanding::{self, TaskForm};
 use super::parts::{self, PartForm};
 use super::readiness::PowerForm;
 use super::{Answer, as_json};
+use crate::assess::findings::stand_said;
 use crate::assess::reason::finding_name;
 use crate::assess::retention::{self, Posts};
 use crate::assess::{PartAnswers, making};
@@ -80,6 +83,12 @@ struct FindingForm {
     state: FindingState,
     severity: Severity,
     since: When,
+    decided_on: When,
+    who: String,
+    until: When,
+    reason: String,
+    #[serde(skip)]
+    stand: String,
 }
 
 #[derive(Serialize)]
@@ -114,6 +123,11 @@ impl Part {
             }
         });
         let findings = file.findings.iter().map(|finding| FindingForm {
+            decided_on: finding.decided().map(|look| look.looked.on).unwrap_or_default(),
+            who: finding.decided().map(|look| look.who.clone()).unwrap_or_default(),
+            until: finding.last().map(|look| look.again_by).unwrap_or_default(),
+            reason: finding.last().map(|look| look.reason.clone()).unwrap_or_default(),
+            stand: stand_said(finding),
             what: finding.finding.what.to_string(),
             say: finding_name(logbook, rules, file.part.id, finding.finding.id),
             place: finding.finding.place_on_part.clone(),
@@ -203,17 +217,10 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
         line(1, text!("Findings").to_owned());
     }
     for finding in &form.findings {
-        let place = if finding.place.is_empty() { String::new() } else { format!(", {}", finding.place) };
-        line(
-            2,
-            format!(
-                "{}{place}: {}, {} ({})",
-                finding.say,
-                finding.severity.label(),
-                finding.state.label(),
-                finding.since
-            ),
-        );
+        let FindingForm { say, place, severity, stand, since, .. } = finding;
+        let place = if place.is_empty() { String::new() } else { format!(", {place}") };
+        let since = if since.is_known() { text!(" (found {day})", day = since) } else { String::new() };
+        line(2, format!("{say}{place}{since}: {}, {stand}", severity.label().to_lowercase()));
     }
     if !form.proofs.is_empty() {
         line(1, text!("Proofs").to_owned());
