@@ -196,9 +196,7 @@ impl TrueTo {
                 self.with_design(apart)
             }
             Self::NotKnown => crate::text!("no date known").to_owned(),
-            Self::Conflict => {
-                crate::text!("its markings and its design’s years contradict each other").to_owned()
-            }
+            Self::Conflict => crate::text!("its markings and its design’s years contradict each other").to_owned(),
         }
     }
 

@@ -27,6 +27,7 @@ use crate::assess::retention::{self, Posts};
 use crate::assess::{PartAnswers, making};
 use crate::record::{FindingState, Logbook, PartId, Severity, Surface, When, Word as _};
 use crate::text;
+use crate::trade::date_code::OutlierCause;
 
 #[derive(Args)]
 pub struct Part {
@@ -71,6 +72,9 @@ struct MarkingForm {
     readings: usize,
     weeks_late: Option<i64>,
     conflict: Option<String>,
+    /// What it is later than is its design's last year; the conflict says so.
+    #[serde(skip)]
+    is_after_design: bool,
     #[serde(skip)]
     said: String,
 }
@@ -108,8 +112,9 @@ impl Part {
         let answers = opened.answers.part(file.part.id).expect("every part of the logbook is answered");
         let (logbook, rules) = (&opened.logbook, &opened.rules);
         let joint = making::read(file, answers.design.as_ref().map(|design| &design.design));
-        let markings = file.markings_now().zip(&joint.markings).map(|(marking, kept)| {
+        let markings = file.markings_now().zip(&joint.markings).enumerate().map(|(at, (marking, kept))| {
             let best = kept.chosen();
+            let outlier = joint.outliers.iter().find(|outlier| outlier.marking == at);
             MarkingForm {
                 text: marking.text.clone(),
                 surface: marking.surface,
@@ -117,7 +122,8 @@ impl Part {
                 from: best.map(|reading| reading.span.first),
                 to: best.map(|reading| reading.span.last),
                 readings: kept.kept_count,
-                weeks_late: answers.making.outliers.iter().find(|(id, _)| *id == marking.id).map(|(_, weeks)| *weeks),
+                weeks_late: outlier.map(|outlier| outlier.weeks),
+                is_after_design: outlier.is_some_and(|outlier| outlier.cause == OutlierCause::AfterDesign),
                 conflict: answers.making.conflict_of(marking),
                 said: kept.kept().iter().map(|reading| months(reading.span)).collect::<Vec<_>>().join(text!(" or ")),
             }
@@ -196,7 +202,7 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
     }
     for marking in &form.markings {
         let mut said = if marking.said.is_empty() { text!("no date").to_owned() } else { marking.said.clone() };
-        if let Some(weeks) = marking.weeks_late.filter(|_| marking.conflict.is_none()) {
+        if let Some(weeks) = marking.weeks_late.filter(|_| !marking.is_after_design) {
             said += &text!(", {weeks} weeks later than the rest", weeks = weeks);
         }
         line(
@@ -217,10 +223,15 @@ fn in_words(form: &Form, answers: &PartAnswers) -> String {
         line(1, text!("Findings").to_owned());
     }
     for finding in &form.findings {
-        let FindingForm { say, place, severity, stand, since, .. } = finding;
+        let FindingForm { say, place, severity, state, stand, since, .. } = finding;
         let place = if place.is_empty() { String::new() } else { format!(", {place}") };
-        let since = if since.is_known() { text!(" (found {day})", day = since) } else { String::new() };
-        line(2, format!("{say}{place}{since}: {}, {stand}", severity.label().to_lowercase()));
+        let severity = severity.label();
+        if state.calls_for_work() {
+            line(2, format!("{say}{place}: {severity}, {} ({since})", state.label()));
+        } else {
+            let found = if since.is_known() { text!(" (found {day})", day = since) } else { String::new() };
+            line(2, format!("{say}{place}: {severity}, {stand}{found}"));
+        }
     }
     if !form.proofs.is_empty() {
         line(1, text!("Proofs").to_owned());

@@ -317,7 +317,7 @@ fn a_rare_scheme_does_not_hide_a_conflict() {
     assert_eq!(read.markings[0].chosen().unwrap().scheme, Scheme::YearWeek);
     assert!(read.is_conflict);
     let sentence = read.conflicts[0].sentence("0115", read.design);
-    assert!(sentence.contains("2001-04-02") && sentence.contains("rare on chips") , "{sentence}");
+    assert!(sentence.contains("2001-04-02") && sentence.contains("rare on chips"), "{sentence}");
     assert!(sentence.contains("1990-04-25"), "{sentence}");
     let beside = joint(&[on(Chip, "0115"), on(Chip, "9012")], design);
     assert_eq!(beside.markings[0].chosen().unwrap().scheme, Scheme::DigitOrdinal);

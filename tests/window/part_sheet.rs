@@ -406,10 +406,9 @@ fn what_is_accepted_or_watched_says_by_whom_and_since_when() {
     let card = part("0050", Kind::VideoCard, "Sorrel card");
     let mut hand = sheet_of_keeper(&card, Change::new("Log a card"));
     let today = crate::hand::today();
-    for (what, act, keep) in [
-        ("Bracket bent", "Accept it…", "Keep: it is accepted"),
-        ("Port loose", "Watch it…", "Keep: it is watched"),
-    ] {
+    for (what, act, keep) in
+        [("Bracket bent", "Accept it…", "Keep: it is accepted"), ("Port loose", "Watch it…", "Keep: it is watched")]
+    {
         hand.press("Note a finding of your own…");
         hand.fill("What is wrong", what);
         press(&mut hand, "Keep the finding");

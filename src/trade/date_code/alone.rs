@@ -40,7 +40,8 @@ pub(super) fn alone(marking: &MarkingText, design: DesignYears) -> Alone {
 /// The days in question: as late as the marking was read at all, and as early as the design was made.
 fn scope(not_after: Option<NaiveDate>, design: DesignYears) -> Span {
     let stock = Days::new(u64::from(STOCK_WEEKS) * 7);
-    let first = design.from.and_then(|from| from.checked_sub_days(stock)).map_or(USUAL.first, |from| from.min(USUAL.first));
+    let first =
+        design.from.and_then(|from| from.checked_sub_days(stock)).map_or(USUAL.first, |from| from.min(USUAL.first));
     let last = not_after.unwrap_or_else(|| design.from.max(design.to).map_or(USUAL.last, |day| day.max(USUAL.last)));
     Span { first: first.min(last), last }
 }

@@ -55,7 +55,8 @@ impl DesignYears {
     /// copyright year is early by nature; none can be later than the design's end.
     pub fn allow(self, reading: &Reading, surface: Surface) -> bool {
         let stock_days = if surface == Surface::DriveLabel { 0 } else { u64::from(STOCK_WEEKS) * 7 };
-        let earliest = self.from.filter(|_| !is_free(reading)).and_then(|from| from.checked_sub_days(Days::new(stock_days)));
+        let earliest =
+            self.from.filter(|_| !is_free(reading)).and_then(|from| from.checked_sub_days(Days::new(stock_days)));
         earliest.is_none_or(|earliest| reading.span.last >= earliest)
             && self.to.is_none_or(|to| reading.span.first <= to)
     }

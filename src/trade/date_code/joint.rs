@@ -290,12 +290,7 @@ pub fn joint(markings: &[MarkingText], design: impl Into<DesignYears>) -> Joint 
 
 /// Whether what dates the part contradicts the design: a marking after its years that is no later component, the label
 /// of a drive, or markings of which none fits. An old component beside others that fit contradicts nothing.
-fn contradict(
-    markings: &[MarkingText],
-    kept: &[Kept],
-    conflicts: &[Conflict],
-    counts: impl Fn(usize) -> bool,
-) -> bool {
+fn contradict(markings: &[MarkingText], kept: &[Kept], conflicts: &[Conflict], counts: impl Fn(usize) -> bool) -> bool {
     let in_conflict = |at: usize| conflicts.iter().any(|conflict| conflict.marking == at);
     let any_fits = (0..kept.len())
         .any(|at| counts(at) && !in_conflict(at) && kept[at].chosen().is_some_and(|reading| !is_free(reading)));

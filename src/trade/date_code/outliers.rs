@@ -70,11 +70,7 @@ fn after_design(
         .iter()
         .filter(|conflict| conflict.weeks > 0 && markings[conflict.marking].original.is_none())
         .filter(|conflict| found.iter().all(|outlier| outlier.marking != conflict.marking))
-        .map(|conflict| Outlier {
-            marking: conflict.marking,
-            weeks: conflict.weeks,
-            cause: OutlierCause::AfterDesign,
-        })
+        .map(|conflict| Outlier { marking: conflict.marking, weeks: conflict.weeks, cause: OutlierCause::AfterDesign })
         .collect();
     let fits = |at: usize| conflicts.iter().all(|conflict| conflict.marking != at);
     let fitting: i32 = dated.iter().filter(|(.., at)| fits(*at)).map(|(.., at)| weight(&markings[*at])).sum();

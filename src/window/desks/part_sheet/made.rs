@@ -129,7 +129,10 @@ fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marki
     let making = &about.answers.making;
     match making.span {
         Some(span) if making.is_conflict => {
-            title_ui(ui, text!("Conflict with its design’s years; as the markings say: {span}", span = years_text(span)));
+            title_ui(
+                ui,
+                text!("Conflict with its design’s years; as the markings say: {span}", span = years_text(span)),
+            );
         }
         Some(span) if making.is_marked => {
             title_ui(ui, text!("Probably finished {span}", span = years_text(span)));
