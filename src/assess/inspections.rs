@@ -11,7 +11,7 @@ use chrono::{Months, NaiveDate};
 use super::findings::stand_said;
 use super::reason::{finding_said, machine_name, part_name};
 use super::{Answers, PartAnswers, ProofStanding, Standing};
-use crate::record::{Custody, FindingFile, FindingId, FindingState, Given, Logbook, MachineId, PartId};
+use crate::record::{Custody, FindingFile, FindingId, FindingState, Given, Logbook, MachineId, PartFile, PartId};
 use crate::rules::{InspectionRule, ProofRule, Rules};
 use crate::text;
 
@@ -158,35 +158,34 @@ fn survey(part: &PartAnswers, logbook: &Logbook, rules: &Rules, today: NaiveDate
     let Some(last) = part.file.surveys_now().next_back() else { return (DueWhat::FirstSurvey, today) };
     let own = rules.kind(part.file.part.kind).map_or(12, |rule| rule.look_again_months);
     let sooner = rules.inspections.iter().filter(|rule| rule.months < own);
-    let applying = sooner.filter_map(|rule| Some((rule, applies(rule, part, logbook)?)));
-    let (rule, finding, months) = applying
-        .min_by_key(|(rule, _)| rule.months)
-        .map_or((None, None, own), |(rule, finding)| (Some(Arc::clone(rule)), finding, rule.months));
+    let rule = sooner.filter(|rule| applies(rule, part, logbook)).min_by_key(|rule| rule.months).cloned();
+    let finding = rule.as_ref().and_then(|rule| still_there(rule, &part.file)).map(|found| found.finding.id);
+    let months = rule.as_ref().map_or(own, |rule| rule.months);
     let on = last.looked.on.span().and_then(|span| span.first.checked_add_months(Months::new(months)));
     (DueWhat::Survey { rule, finding, months }, on.unwrap_or(today))
 }
 
-/// Whether an inspection row says anything of a part, by its kind and by any of what else the row names; with the
-/// finding that it does so for.
-fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> Option<Option<FindingId>> {
-    let file = &part.file;
-    if !rule.kinds.is_empty() && !rule.kinds.contains(&file.part.kind) {
-        return None;
-    }
-    if rule.findings.is_empty() && rule.answers.is_empty() && rule.places.is_empty() {
-        return Some(None);
-    }
-    let still_there = |finding: &&FindingFile| match finding.state() {
+/// The finding that an inspection row applies for.
+fn still_there<'a>(rule: &InspectionRule, file: &'a PartFile) -> Option<&'a FindingFile> {
+    let counts = |finding: &&FindingFile| match finding.state() {
         FindingState::Open | FindingState::Returned | FindingState::Watched | FindingState::Accepted => true,
         FindingState::Cured => rule.after_cure,
         FindingState::Confirmed => false,
     };
     let named = |finding: &&FindingFile| rule.findings.iter().any(|name| finding.finding.what == *name);
-    // What nobody has touched yet speaks before what was cured.
+    // What nobody has touched yet speaks before what was set aside, and that before what was cured.
     let order = |finding: &&FindingFile| (finding.state() == FindingState::Cured, !finding.state().calls_for_work());
-    let found = file.findings.iter().filter(named).filter(still_there).min_by_key(order);
-    if let Some(found) = found {
-        return Some(Some(found.finding.id));
+    file.findings.iter().filter(named).filter(counts).min_by_key(order)
+}
+
+/// Whether an inspection row says anything of a part: by its kind, and by any of what else the row names.
+fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool {
+    let file = &part.file;
+    if !rule.kinds.is_empty() && !rule.kinds.contains(&file.part.kind) {
+        return false;
+    }
+    if rule.findings.is_empty() && rule.answers.is_empty() && rule.places.is_empty() {
+        return true;
     }
     let answered = |answer: &String| {
         let Some((question, name)) = answer.split_once('/') else { return false };
@@ -197,5 +196,5 @@ fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> Opti
         let path = file.part.place.map(|place| logbook.place_path(place).to_lowercase()).unwrap_or_default();
         rule.places.iter().any(|word| path.split(|letter: char| !letter.is_alphanumeric()).any(|part| part == word))
     };
-    (rule.answers.iter().any(answered) || stands_in()).then_some(None)
+    still_there(rule, file).is_some() || rule.answers.iter().any(answered) || stands_in()
 }
