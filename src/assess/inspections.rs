@@ -8,9 +8,10 @@ use std::sync::Arc;
 
 use chrono::{Months, NaiveDate};
 
-use super::reason::{finding_name, machine_name, part_name};
+use super::findings::stand_said;
+use super::reason::{finding_said, machine_name, part_name};
 use super::{Answers, PartAnswers, ProofStanding, Standing};
-use crate::record::{Custody, FindingId, FindingState, Given, Logbook, MachineId, PartId};
+use crate::record::{Custody, FindingFile, FindingId, FindingState, Given, Logbook, MachineId, PartFile, PartId};
 use crate::rules::{InspectionRule, ProofRule, Rules};
 use crate::text;
 
@@ -18,7 +19,8 @@ use crate::text;
 #[derive(Clone, Debug)]
 pub enum DueWhat {
     /// A survey of a part: `months` after the last one by this row, or by the kind's own where there is none.
-    Survey { rule: Option<Arc<InspectionRule>>, months: u32 },
+    /// `finding` is the one that the row applies for, if it does for one.
+    Survey { rule: Option<Arc<InspectionRule>>, finding: Option<FindingId>, months: u32 },
     /// The first survey of a part.
     FirstSurvey,
     /// A look at a watched finding.
@@ -56,25 +58,43 @@ impl Due {
             (None, None) => String::new(),
         };
         match &self.what {
-            DueWhat::Survey { rule: None, months } => {
+            DueWhat::Survey { rule: None, months, .. } => {
                 text!("Look {part} over again: {months} months are up for its kind.", part = named, months = months)
             }
-            DueWhat::Survey { rule: Some(rule), months } => text!(
-                "Look {part} over again after {months} months: {why}.",
-                part = named,
-                months = months,
-                why = lower_first(text::say(&rule.say))
-            ),
+            DueWhat::Survey { rule: Some(rule), finding, months } => {
+                let why = lower_first(text::say(&rule.say));
+                let due = text!(
+                    "Look {part} over again after {months} months: {why}.",
+                    part = named,
+                    months = months,
+                    why = why
+                );
+                match finding.and_then(|finding| self.stand_of(finding, logbook, rules)) {
+                    Some(stand) => format!("{due} {stand}"),
+                    None => due,
+                }
+            }
             DueWhat::FirstSurvey => text!("Look {part} over: nobody has yet.", part = named),
             DueWhat::Watched { finding } => text!(
-                "{part}: look at what is watched: {finding}.",
+                "{part}: look at what is watched: {finding}",
                 part = named,
-                finding = self.part.map(|part| finding_name(logbook, rules, part, *finding)).unwrap_or_default()
+                finding = self.stand_of(*finding, logbook, rules).unwrap_or_default()
             ),
             DueWhat::Proof { rule } => {
                 text!("{part}: run again: {proof}.", part = named, proof = text::say(&rule.say))
             }
         }
+    }
+
+    /// The finding by name and how it stands: "Residue of a leaked cell: accepted on 2026-03-01 by Ines Marlow."
+    fn stand_of(&self, finding: FindingId, logbook: &Logbook, rules: &Rules) -> Option<String> {
+        let file = logbook.part(self.part?)?.finding(finding)?;
+        let stand = if file.state().calls_for_work() {
+            text!("neither treated nor accepted yet").to_owned()
+        } else {
+            stand_said(file)
+        };
+        Some(format!("{}: {stand}.", finding_said(&file.finding, rules)))
     }
 }
 
@@ -137,11 +157,25 @@ fn lapses(proof: &ProofStanding, today: NaiveDate) -> Option<(DueWhat, NaiveDate
 fn survey(part: &PartAnswers, logbook: &Logbook, rules: &Rules, today: NaiveDate) -> (DueWhat, NaiveDate) {
     let Some(last) = part.file.surveys_now().next_back() else { return (DueWhat::FirstSurvey, today) };
     let own = rules.kind(part.file.part.kind).map_or(12, |rule| rule.look_again_months);
-    let applying = rules.inspections.iter().filter(|rule| rule.months < own && applies(rule, part, logbook));
-    let (rule, months) =
-        applying.min_by_key(|rule| rule.months).map_or((None, own), |rule| (Some(Arc::clone(rule)), rule.months));
+    let sooner = rules.inspections.iter().filter(|rule| rule.months < own);
+    let rule = sooner.filter(|rule| applies(rule, part, logbook)).min_by_key(|rule| rule.months).cloned();
+    let finding = rule.as_ref().and_then(|rule| still_there(rule, &part.file)).map(|found| found.finding.id);
+    let months = rule.as_ref().map_or(own, |rule| rule.months);
     let on = last.looked.on.span().and_then(|span| span.first.checked_add_months(Months::new(months)));
-    (DueWhat::Survey { rule, months }, on.unwrap_or(today))
+    (DueWhat::Survey { rule, finding, months }, on.unwrap_or(today))
+}
+
+/// The finding that an inspection row applies for.
+fn still_there<'a>(rule: &InspectionRule, file: &'a PartFile) -> Option<&'a FindingFile> {
+    let counts = |finding: &&FindingFile| match finding.state() {
+        FindingState::Open | FindingState::Returned | FindingState::Watched | FindingState::Accepted => true,
+        FindingState::Cured => rule.after_cure,
+        FindingState::Confirmed => false,
+    };
+    let named = |finding: &&FindingFile| rule.findings.iter().any(|name| finding.finding.what == *name);
+    // What nobody has touched yet speaks before what was set aside, and that before what was cured.
+    let order = |finding: &&FindingFile| (finding.state() == FindingState::Cured, !finding.state().calls_for_work());
+    file.findings.iter().filter(named).filter(counts).min_by_key(order)
 }
 
 /// Whether an inspection row says anything of a part: by its kind, and by any of what else the row names.
@@ -153,12 +187,6 @@ fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool
     if rule.findings.is_empty() && rule.answers.is_empty() && rule.places.is_empty() {
         return true;
     }
-    let open = |name: &String| {
-        let findings = file.findings.iter().filter(|finding| finding.finding.what == *name);
-        findings
-            .map(crate::record::FindingFile::state)
-            .any(|state| state.calls_for_work() || matches!(state, FindingState::Watched | FindingState::Accepted))
-    };
     let answered = |answer: &String| {
         let Some((question, name)) = answer.split_once('/') else { return false };
         let mut answers = file.surveys_now().rev().filter_map(|survey| survey.answer(question)).map(|one| &one.given);
@@ -168,5 +196,5 @@ fn applies(rule: &InspectionRule, part: &PartAnswers, logbook: &Logbook) -> bool
         let path = file.part.place.map(|place| logbook.place_path(place).to_lowercase()).unwrap_or_default();
         rule.places.iter().any(|word| path.split(|letter: char| !letter.is_alphanumeric()).any(|part| part == word))
     };
-    rule.findings.iter().any(open) || rule.answers.iter().any(answered) || stands_in()
+    still_there(rule, file).is_some() || rule.answers.iter().any(answered) || stands_in()
 }

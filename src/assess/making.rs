@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 use crate::record::{Design, FromFactory, Machine, Marking, MarkingId, PartFile};
 use crate::trade::Span;
-use crate::trade::date_code::{Grade, Joint, MarkingText, Scheme, joint};
+use crate::trade::date_code::{Conflict, DesignYears, Grade, Joint, MarkingText, Scheme, joint};
 
 /// What is known about a part's making.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -15,14 +15,28 @@ pub struct Making {
     pub not_before: Option<NaiveDate>,
     /// The years in which its design was made, as far as they are known.
     pub design_years: Option<Span>,
-    /// Whether nobody knows when the design ended, so that its years run on.
-    pub design_runs_on: bool,
+    /// The same as bounds: an end that nobody knows is open.
+    pub design: DesignYears,
     /// Whether a marking on the part itself says so, and not its design alone.
     pub is_marked: bool,
     /// Markings later than the rest, each with the whole weeks by which it is.
     pub outliers: Vec<(MarkingId, i64)>,
+    /// Markings with no reading in the design's years.
+    pub conflicts: Vec<(MarkingId, Conflict)>,
+    /// Whether the markings that date the part contradict its design's years; the span is then as the markings say.
+    pub is_conflict: bool,
     /// How many markings still have readings that exclude each other.
     pub ambiguous: usize,
+}
+
+crate::words! {
+    /// What a part's span rests on.
+    DatedBy {
+        Nothing = "nothing", "Not known";
+        Design = "design", "Its design's years";
+        Markings = "markings", "Its markings";
+        Conflict = "conflict", "Conflict";
+    }
 }
 
 /// How a part's making stands to a machine's window.
@@ -37,20 +51,22 @@ pub enum TrueTo {
     Apart { weeks: i64 },
     /// Nothing says when it was made.
     NotKnown,
+    /// Its markings and its design's years contradict each other.
+    Conflict,
 }
 
 /// A part's markings read together, in the order of [`PartFile::markings_now`].
 pub fn read(file: &PartFile, design: Option<&Design>) -> Joint {
     let texts: Vec<MarkingText> = file.markings_now().map(marking_text).collect();
-    joint(&texts, design.and_then(years_in_question))
+    joint(&texts, design.map(design_bounds).unwrap_or_default())
 }
 
-/// As [`design_years`], but a design whose end nobody knows runs on: a later marking is not outside its years.
-fn years_in_question(design: &Design) -> Option<Span> {
-    let years = design_years(design)?;
-    let is_open = design.introduced.is_known() && !design.discontinued.is_known();
-    let end = Span::year(*crate::record::YEARS.end()).filter(|_| is_open);
-    Some(end.map_or(years, |end| Span { last: end.last, ..years }))
+/// The first and the last day on which the design can have been made.
+pub fn design_bounds(design: &Design) -> DesignYears {
+    let from = design.introduced.span().map(|span| span.first);
+    let to = design.discontinued.span().map(|span| span.last);
+    // Years that stand the wrong way round say only when the design was introduced.
+    DesignYears { from, to: to.filter(|to| from.is_none_or(|from| from <= *to)) }
 }
 
 fn marking_text(marking: &Marking) -> MarkingText<'_> {
@@ -63,6 +79,7 @@ fn marking_text(marking: &Marking) -> MarkingText<'_> {
             FromFactory::No => Some(false),
         },
         settled: scheme(&marking.scheme),
+        not_after: marking.read.on.span().map(|span| span.last),
     }
 }
 
@@ -97,10 +114,15 @@ impl Making {
     /// What a part's markings and its design say.
     pub fn of(file: &PartFile, design: Option<&Design>) -> Self {
         let years = design.and_then(design_years);
-        let design_runs_on = design.is_some_and(|design| !design.discontinued.is_known());
+        let bounds = design.map(design_bounds).unwrap_or_default();
         if file.markings.is_empty() {
-            let not_before = design.and_then(|design| design.introduced.span()).map(|span| span.first);
-            return Self { span: years, not_before, design_years: years, design_runs_on, ..Self::default() };
+            return Self {
+                span: years,
+                not_before: bounds.from,
+                design_years: years,
+                design: bounds,
+                ..Self::default()
+            };
         }
         let joint = read(file, design);
         let ids: Vec<MarkingId> = file.markings_now().map(|marking| marking.id).collect();
@@ -109,19 +131,42 @@ impl Making {
             span: if is_marked { joint.likely } else { years },
             not_before: joint.not_before.map(|bound| bound.day),
             design_years: years,
-            design_runs_on,
+            design: bounds,
             is_marked,
             outliers: joint.outliers.iter().map(|outlier| (ids[outlier.marking], outlier.weeks)).collect(),
+            conflicts: joint.conflicts.iter().map(|conflict| (ids[conflict.marking], conflict.clone())).collect(),
+            is_conflict: joint.is_conflict,
             ambiguous: joint.confidence.ambiguous,
         }
     }
 
+    /// What the span rests on.
+    pub fn dated_by(&self) -> DatedBy {
+        match self.span {
+            _ if self.is_conflict => DatedBy::Conflict,
+            None => DatedBy::Nothing,
+            Some(_) if self.is_marked => DatedBy::Markings,
+            Some(_) => DatedBy::Design,
+        }
+    }
+
+    /// A marking's conflict with the design's years as a sentence; `None` where it has none.
+    pub fn conflict_of(&self, marking: &Marking) -> Option<String> {
+        let (_, conflict) = self.conflicts.iter().find(|(id, _)| *id == marking.id)?;
+        Some(conflict.sentence(&marking.text, self.design))
+    }
+
     /// How it stands to a window of dates.
     pub fn true_to(&self, window: Span) -> TrueTo {
+        if self.is_conflict {
+            return TrueTo::Conflict;
+        }
         let own = self.span.filter(|_| self.is_marked);
-        let by_design = self.design_years.map(|years| match years.weeks_from(window) {
-            before if before < 0 && self.design_runs_on => 0,
-            weeks => weeks,
+        let by_design = self.design_years.and_then(|years| match years.weeks_from(window) {
+            before if before < 0 && self.design.to.is_none() => Some(0),
+            // It may have been made long before it ended: nobody knows.
+            after if after > 0 && self.design.from.is_none() => None,
+            weeks => Some(weeks),
         });
         match (own.map(|span| span.weeks_from(window)), by_design) {
             (Some(0), _) => TrueTo::Comfortable,
@@ -151,6 +196,7 @@ impl TrueTo {
                 self.with_design(apart)
             }
             Self::NotKnown => crate::text!("no date known").to_owned(),
+            Self::Conflict => crate::text!("its markings and its design’s years contradict each other").to_owned(),
         }
     }
 

@@ -2,8 +2,11 @@
 //!
 //! JSON: the row of `parts`, and with it `"serial"`, `"kept_apart"` (why; null when it is not), `"power"` (as in
 //! `readiness`; null where no current reaches it), `"markings": [{"text", "surface", "place", "from", "to",
-//! "readings", "weeks_late"}]` (the span of the best reading, how many are left, and by how many weeks it stands out),
-//! `"findings": [{"what", "say", "place", "state", "severity", "since"}]`, `"proofs": [{"proof", "required", "good",
+//! "readings", "weeks_late", "conflict"}]` (the span of the best reading, how many are left, by how many weeks it stands
+//! out, and the sentence that says how it contradicts the design's years; null where it does not),
+//! `"findings": [{"what", "say", "place", "state", "severity", "since", "decided_on", "who", "until", "reason"}]` (the
+//! last four of how it stands: when and by whom it was accepted, watched, cured or confirmed, watched until when, and
+//! why; empty where nobody said), `"proofs": [{"proof", "required", "good",
 //! "standing"}]`, `"work"` (as in `outstanding`), `"posts": [{"mechanism", "wanted", "suits": [tags]}]` (of a board: what
 //! holds its card or cooler, and what on the shelf suits), `"suits_boards": [tags]` (of retention hardware), and its past
 //! as `part_past` has it.
@@ -21,10 +24,12 @@ use super::parts::{self, PartForm};
 use super::readiness::PowerForm;
 use super::{Answer, as_json};
 use crate::assess::reason::finding_said;
+use crate::assess::findings::stand_said;
 use crate::assess::retention::{self, Posts};
 use crate::assess::{PartAnswers, making};
 use crate::record::{FindingState, Logbook, PartId, Severity, Surface, When, Word as _};
 use crate::text;
+use crate::trade::date_code::OutlierCause;
 
 #[derive(Args)]
 pub struct Part {
@@ -70,6 +75,10 @@ struct MarkingForm {
     to: Option<NaiveDate>,
     readings: usize,
     weeks_late: Option<i64>,
+    conflict: Option<String>,
+    /// What it is later than is its design's last year; the conflict says so.
+    #[serde(skip)]
+    is_after_design: bool,
     #[serde(skip)]
     said: String,
 }
@@ -82,6 +91,12 @@ struct FindingForm {
     state: FindingState,
     severity: Severity,
     since: When,
+    decided_on: When,
+    who: String,
+    until: When,
+    reason: String,
+    #[serde(skip)]
+    stand: String,
 }
 
 #[derive(Serialize)]
@@ -101,8 +116,9 @@ impl Part {
         let answers = opened.answers.part(file.part.id).expect("every part of the logbook is answered");
         let (logbook, rules) = (&opened.logbook, &opened.rules);
         let joint = making::read(file, answers.design.as_ref().map(|design| &design.design));
-        let markings = file.markings_now().zip(&joint.markings).map(|(marking, kept)| {
+        let markings = file.markings_now().zip(&joint.markings).enumerate().map(|(at, (marking, kept))| {
             let best = kept.chosen();
+            let outlier = joint.outliers.iter().find(|outlier| outlier.marking == at);
             MarkingForm {
                 text: marking.text.clone(),
                 surface: marking.surface,
@@ -110,11 +126,18 @@ impl Part {
                 from: best.map(|reading| reading.span.first),
                 to: best.map(|reading| reading.span.last),
                 readings: kept.kept_count,
-                weeks_late: answers.making.outliers.iter().find(|(id, _)| *id == marking.id).map(|(_, weeks)| *weeks),
+                weeks_late: outlier.map(|outlier| outlier.weeks),
+                is_after_design: outlier.is_some_and(|outlier| outlier.cause == OutlierCause::AfterDesign),
+                conflict: answers.making.conflict_of(marking),
                 said: kept.kept().iter().map(|reading| months(reading.span)).collect::<Vec<_>>().join(text!(" or ")),
             }
         });
         let findings = file.findings.iter().map(|finding| FindingForm {
+            decided_on: finding.decided().map(|look| look.looked.on).unwrap_or_default(),
+            who: finding.decided().map(|look| look.who.clone()).unwrap_or_default(),
+            until: finding.last().map(|look| look.again_by).unwrap_or_default(),
+            reason: finding.last().map(|look| look.reason.clone()).unwrap_or_default(),
+            stand: stand_said(finding),
             what: finding.finding.what.to_string(),
             say: finding_said(&finding.finding, rules),
             place: finding.finding.place_on_part.clone(),
@@ -172,17 +195,28 @@ fn in_words(form: &Form, answers: &PartAnswers, currency: &str) -> String {
         line(1, text!("Kept apart: {why}", why = why));
     }
     if let Some(span) = answers.making.span {
-        line(1, text!("Made: {span}", span = months(span)));
+        let span = months(span);
+        line(
+            1,
+            if answers.making.is_conflict {
+                text!("Made: conflict with its design’s years; as the markings say: {span}", span = span)
+            } else {
+                text!("Made: {span}", span = span)
+            },
+        );
     }
     for marking in &form.markings {
         let mut said = if marking.said.is_empty() { text!("no date").to_owned() } else { marking.said.clone() };
-        if let Some(weeks) = marking.weeks_late {
+        if let Some(weeks) = marking.weeks_late.filter(|_| !marking.is_after_design) {
             said += &text!(", {weeks} weeks later than the rest", weeks = weeks);
         }
         line(
             2,
             text!("{text} ({surface}): {said}", text = marking.text, surface = marking.surface.label(), said = said),
         );
+        if let Some(conflict) = &marking.conflict {
+            line(3, conflict.clone());
+        }
     }
     form.past.found_in_words(currency).into_iter().for_each(|(depth, text)| line(depth, text));
     if let Some(power) = &form.power {
@@ -195,17 +229,15 @@ fn in_words(form: &Form, answers: &PartAnswers, currency: &str) -> String {
         line(1, text!("Findings").to_owned());
     }
     for finding in &form.findings {
-        let place = if finding.place.is_empty() { String::new() } else { format!(", {}", finding.place) };
-        line(
-            2,
-            format!(
-                "{}{place}: {}, {} ({})",
-                finding.say,
-                finding.severity.label(),
-                finding.state.label(),
-                finding.since
-            ),
-        );
+        let FindingForm { say, place, severity, state, stand, since, .. } = finding;
+        let place = if place.is_empty() { String::new() } else { format!(", {place}") };
+        let severity = severity.label();
+        if state.calls_for_work() {
+            line(2, format!("{say}{place}: {severity}, {} ({since})", state.label()));
+        } else {
+            let found = if since.is_known() { text!(" (found {day})", day = since) } else { String::new() };
+            line(2, format!("{say}{place}: {severity}, {stand}{found}"));
+        }
     }
     if !form.proofs.is_empty() {
         line(1, text!("Proofs").to_owned());

@@ -1,9 +1,10 @@
 //! `parts LOGBOOK`: all parts, one a line.
 //!
 //! JSON: `{"parts": [{"tag": "0042", "title": "Velmar V5", "kind": "mainboard", "state": "held_power", "from":
-//! "1997-03-10", "to": "1997-09-20", "not_before": "1997-03-10", "hold": "power", "tasks": 4, "doable": 1, "minutes": 85,
+//! "1997-03-10", "to": "1997-09-20", "not_before": "1997-03-10", "dated_by": "markings", "hold": "power", "tasks": 4, "doable": 1, "minutes": 85,
 //! "place": "Cellar / Shelf 2", "machine": "Orla", "fitted": true}, …]}`, in the order of tags. Days are ISO 8601 and
-//! null when nothing is known; `hold` is the strictest of the outstanding work, null without any; `machine` is the one
+//! null when nothing is known; `dated_by` says what the days rest on:
+//! nothing, design, markings, or conflict where the markings contradict the design's years; `hold` is the strictest of the outstanding work, null without any; `machine` is the one
 //! it is fitted in or else planned for.
 
 use std::fmt::Write as _;
@@ -14,7 +15,8 @@ use serde::Serialize;
 
 use super::opened::{Opened, Which, months};
 use super::{Answer, as_json};
-use crate::assess::{PartAnswers, PartState};
+use crate::assess::making::DatedBy;
+use crate::assess::{Making, PartAnswers, PartState};
 use crate::record::{Hold, Kind, Word as _};
 use crate::{counted, text};
 
@@ -40,6 +42,7 @@ pub struct PartForm {
     from: Option<NaiveDate>,
     to: Option<NaiveDate>,
     not_before: Option<NaiveDate>,
+    dated_by: DatedBy,
     hold: Option<Hold>,
     tasks: usize,
     doable: usize,
@@ -58,8 +61,16 @@ impl Parts {
         if json {
             return as_json(&Form { parts });
         }
-        let spans: Vec<String> = answers.iter().map(|part| part.making.span.map(months).unwrap_or_default()).collect();
+        let spans: Vec<String> = answers.iter().map(|part| span_in_words(&part.making)).collect();
         Ok(table(&parts, &spans))
+    }
+}
+
+/// When it was made, and whether that is contradicted.
+fn span_in_words(making: &Making) -> String {
+    match making.span.map(months) {
+        Some(span) if making.is_conflict => text!("{span} (conflict)", span = span),
+        span => span.unwrap_or_default(),
     }
 }
 
@@ -77,6 +88,7 @@ pub fn form(opened: &Opened, answers: &PartAnswers) -> PartForm {
         from: answers.making.span.map(|span| span.first),
         to: answers.making.span.map(|span| span.last),
         not_before: answers.making.not_before,
+        dated_by: answers.making.dated_by(),
         hold: answers.hold,
         tasks: answers.totals.tasks,
         doable: answers.totals.doable,

@@ -134,8 +134,19 @@ impl FindingFile {
         self.last().map_or(Severity::Plain, |look| look.severity)
     }
 
-    /// A look that keeps what is known but for its state.
+    /// The look with which the present state was decided or first seen: later ones that only carry it on are passed
+    /// over. `None` only for a damaged record without any look.
+    pub fn decided(&self) -> Option<&Look> {
+        let last = self.last()?;
+        let carries_on = |look: &&Look| {
+            (look.state, look.again_by, &look.reason, &look.who) == (last.state, last.again_by, &last.reason, &last.who)
+        };
+        self.looks.iter().rev().take_while(carries_on).last()
+    }
+
+    /// A look that keeps what is known but for its state, and, where that stays, why, by whom and until when.
     pub fn next_look(&self, id: LookId, looked: Moment, state: FindingState) -> Look {
+        let kept = self.last().filter(|last| last.state == state);
         Look {
             id,
             finding: self.finding.id,
@@ -143,11 +154,11 @@ impl FindingFile {
             state,
             severity: self.severity(),
             share_percent: self.last().and_then(|last| last.share_percent),
-            again_by: When::Unknown,
-            reason: String::new(),
+            again_by: kept.map_or(When::Unknown, |last| last.again_by),
+            reason: kept.map(|last| last.reason.clone()).unwrap_or_default(),
             survey: None,
             work: None,
-            who: String::new(),
+            who: kept.map(|last| last.who.clone()).unwrap_or_default(),
         }
     }
 

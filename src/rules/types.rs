@@ -370,6 +370,9 @@ pub struct InspectionRule {
     /// Findings that are still there: open, watched or accepted.
     #[serde(default)]
     pub findings: Vec<String>,
+    /// Whether those count too that work has cured, until a later look confirms it.
+    #[serde(default)]
+    pub after_cure: bool,
     /// Answers when last looked at, as "question/answer".
     #[serde(default)]
     pub answers: Vec<String>,

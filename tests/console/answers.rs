@@ -122,3 +122,42 @@ fn answering_leaves_the_logbook_as_it_is() {
     }
     assert_eq!(std::fs::read(&file).unwrap(), before);
 }
+
+#[test]
+fn part_tells_a_conflict_of_its_label_and_who_accepted_a_finding_when() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("attic.logbook");
+    let store = Store::create(&path, records::workshop("Attic")).unwrap();
+    let mut change = Change::new("Log part 0042");
+    let years = Design {
+        introduced: when("1998-09"),
+        discontinued: when("2000"),
+        ..records::design(Kind::HardDisk, "Tessaly", "T9")
+    };
+    let disk = Part { design: Some(years.id), ..part("0042", Kind::HardDisk, "") };
+    let label = records::marking(disk.id, moment("2026-05-01"), Surface::DriveLabel, "92-14");
+    let finding = Finding { note: "Lid scratched".to_owned(), ..records::finding(disk.id, "") };
+    let found = records::look(finding.id, moment("2026-05-01"), FindingState::Open, Severity::Slight);
+    let accepted = Look {
+        reason: "Only the lid".to_owned(),
+        who: "Mira".to_owned(),
+        ..records::look(finding.id, moment("2026-05-02"), FindingState::Accepted, Severity::Slight)
+    };
+    change.put(years).put(disk).put(label).put(finding).put(found).put(accepted);
+    store.write(change).unwrap();
+    drop(store);
+    let path = path.to_str().unwrap();
+    let answer = json(&[&["part", path, "0042"], ON].concat());
+    assert_eq!((&answer["dated_by"], &answer["from"]), (&json!("conflict"), &json!("1992-03-23")), "kept as read");
+    let marking = &answer["markings"][0];
+    assert_eq!((&marking["from"], &marking["readings"]), (&json!("1992-03-23"), &json!(1)));
+    let sentence = marking["conflict"].as_str().unwrap();
+    assert!(sentence.contains("“92-14”") && sentence.contains("1998-09-01 to 2000-12-31"), "{sentence}");
+    let finding = &answer["findings"][0];
+    assert_eq!((&finding["decided_on"], &finding["who"]), (&json!("2026-05-02"), &json!("Mira")));
+    assert_eq!((&finding["reason"], &finding["until"]), (&json!("Only the lid"), &json!("")));
+    let said = text(&[&["part", path, "0042"], ON].concat());
+    assert!(said.contains(sentence) && said.contains("Made: conflict with its design’s years"), "{said}");
+    assert!(said.contains("accepted on 2026-05-02 by Mira: Only the lid"), "{said}");
+    assert!(text(&[&["parts", path], ON].concat()).contains("(conflict)"));
+}

@@ -80,6 +80,15 @@ fn a_parts_markings_are_read_together() {
     let designed = json(&["read", "markings", "chip=9420", "--design", "1995-1996"]);
     assert_eq!(designed["not_before"]["day"], "1995-01-01");
     assert!(designed["not_before"]["marking"].is_null());
+    // 1999-W21, and no fiscal day of July 1998, before the design was there; a design's end alone is no beginning.
+    let label = json(&["read", "markings", "drive-label=9921", "--design", "1998-09.."]);
+    assert_eq!((&label["markings"][0]["kept"][0]["first"], &label["conflict"]), (&"1999-05-17".into(), &false.into()));
+    assert_eq!(label["markings"][0]["kept"].as_array().unwrap().len(), 1);
+    let contradicted = json(&["read", "markings", "drive-label=92-14", "--design", "1998-09..2000"]);
+    assert_eq!((&contradicted["conflict"], &contradicted["conflicts"][0]["weeks"]), (&true.into(), &(-334).into()));
+    let said = text(&["read", "markings", "drive-label=92-14", "--design", "1998-09..2000"]);
+    assert!(said.contains("334 weeks before its design’s years (1998-09-01 to 2000-12-31)"), "{said}");
+    assert!(reason(&["read", "markings", "chip=9420", "--design", "2000..1998"]).contains("after its last"));
     assert!(reason(&["read", "markings", "lid=9420"]).contains("lid"));
     assert!(reason(&["read", "markings", "chip=9420", "--design", "soon"]).contains("soon"));
 }

@@ -2,7 +2,9 @@
 //! of the weeks are computed with isoweek 1.3.3.
 
 use benchwright::trade::Span;
-use benchwright::trade::date_code::{Grade, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint};
+use benchwright::trade::date_code::{
+    DesignYears, Grade, Joint, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint,
+};
 use chrono::NaiveDate;
 use proptest::prelude::*;
 
@@ -17,7 +19,7 @@ fn on(surface: Surface, text: &str) -> MarkingText<'_> {
     MarkingText { text, surface, ..MarkingText::default() }
 }
 
-use Surface::{Board, Capacitor, Chip};
+use Surface::{Board, Capacitor, Chip, DriveLabel};
 
 #[test]
 fn other_markings_settle_an_ambiguous_code() {
@@ -152,6 +154,7 @@ fn fuzz_joint_dates() {
                 surface: Surface::ALL[chance.below(Surface::ALL.len())],
                 original: [None, None, Some(true), Some(false)][chance.below(4)],
                 settled: (chance.below(8) == 0).then(|| Scheme::ALL[chance.below(Scheme::ALL.len())]),
+                not_after: (chance.below(3) == 0).then(|| day("2004-06-01")),
             })
             .collect();
         let design = (chance.below(2) == 0).then(|| Span::year(1980 + chance.below(30) as i32).unwrap());
@@ -174,4 +177,149 @@ proptest! {
         prop_assert_eq!(one.likely, other.likely);
         prop_assert_eq!(one.confidence, other.confidence);
     }
+}
+
+fn kept_schemes(read: &Joint, at: usize) -> Vec<Scheme> {
+    read.markings[at].kept().iter().map(|reading| reading.scheme).collect()
+}
+
+/// 9921 on a drive's label: by the fiscal scheme (bugaco.com, johnlane.ie: years from the first Saturday of July, which
+/// was 4 July in 1998) week 2, day 1 of fiscal 1999 is 11 July 1998; by year and week (ISO 8601; isoweek 1.3.3) week 21
+/// of 1999 begins on Monday 24 May. The finished drive carries the label, so of a design that was introduced in
+/// September 1998 only the latter can be meant.
+#[test]
+fn the_designs_years_choose_among_the_readings_of_a_drives_label() {
+    let label = [on(DriveLabel, "9921")];
+    let alone = joint(&label, None);
+    let days: Vec<Span> = alone.markings[0].kept().iter().map(|reading| reading.span).collect();
+    let fiscal = Span::day(day("1998-07-11")).widened(8);
+    let week = Span::new(day("1999-05-17"), day("1999-06-06"));
+    assert_eq!(days, [fiscal, week], "both are possible while nothing is known of the design");
+
+    let design = DesignYears { from: Some(day("1998-09-01")), to: None };
+    let read = joint(&label, design);
+    assert_eq!(kept_schemes(&read, 0), [Scheme::YearWeek]);
+    assert_eq!(read.likely.unwrap().first, week.first);
+    assert!(read.conflicts.is_empty() && !read.is_conflict);
+    // A design that ended in August 1998 leaves the other.
+    let ended = DesignYears { from: None, to: Some(day("1998-08-31")) };
+    let read = joint(&label, ended);
+    assert_eq!(kept_schemes(&read, 0), [Scheme::FiscalDay]);
+    assert_eq!(read.not_before.unwrap().day, fiscal.first, "a design's last year bounds nothing from below");
+    assert_eq!(read.likely.unwrap().last, day("1998-08-31"), "and bounds from above");
+}
+
+/// The same habit of a surface gives way too: YYWW is the usual scheme on chips, and isoweek 1.3.3 has week 3 of 2005
+/// from 17 January, week 5 of 2003 from 27 January.
+#[test]
+fn the_designs_years_outrank_the_surfaces_habit() {
+    let later = joint(&[on(Chip, "0305")], DesignYears { from: Some(day("2004-06-01")), to: None });
+    assert_eq!(kept_schemes(&later, 0), [Scheme::WeekYear]);
+    assert_eq!(later.not_before.unwrap().day, day("2005-01-10"));
+    let earlier = joint(&[on(Chip, "0305")], DesignYears { from: None, to: Some(day("2003-12-31")) });
+    assert_eq!(kept_schemes(&earlier, 0), [Scheme::YearWeek]);
+    let both = joint(&[on(Chip, "0305")], Span::new(day("2003-01-01"), day("2005-12-31")));
+    assert!(both.markings[0].is_ambiguous(), "years that allow both choose neither");
+}
+
+/// What is settled stays, whatever the design's years say; they are contradicted then, and that is told.
+#[test]
+fn a_settled_scheme_stays_settled_against_the_designs_years() {
+    let label = MarkingText { settled: Some(Scheme::FiscalDay), ..on(DriveLabel, "9921") };
+    let read = joint(&[label], DesignYears { from: Some(day("1998-09-01")), to: None });
+    assert_eq!(kept_schemes(&read, 0), [Scheme::FiscalDay]);
+    assert!(read.is_conflict);
+    // 19 July (11 July and the eight days by which decoders differ) to 1 September 1998 are 44 days.
+    assert_eq!(read.conflicts[0].weeks, -7);
+}
+
+/// Week 14 of 1992 begins on 30 March (isoweek 1.3.3), six years before the design. As a fiscal day (first Saturday of
+/// July 1991 is 6 July) it would be 9 July 1991, and that is kept too, since the years leave neither.
+#[test]
+fn a_marking_outside_the_designs_years_is_a_conflict_and_stays_as_read() {
+    let design = Span::new(day("1998-09-01"), day("2000-12-31"));
+    let read = joint(&[on(DriveLabel, "9214")], design);
+    assert!(read.is_conflict);
+    let likely = read.likely.unwrap();
+    assert_eq!(likely.first, day("1991-07-01"), "the span is the marking's, not the design's");
+    assert!(likely.last < day("1993-06-01"), "{likely:?}");
+    // 12 April 1992 to 1 September 1998 are 2333 days.
+    let conflict = &read.conflicts[0];
+    assert_eq!((conflict.marking, conflict.weeks), (0, -334));
+    let sentence = conflict.sentence("9214", read.design);
+    assert!(sentence.contains("“9214”") && sentence.contains("334 weeks before"), "{sentence}");
+    assert!(sentence.contains("1998-09-01 to 2000-12-31") && sentence.contains("1992-03-23"), "{sentence}");
+    assert_eq!(read.confidence.grade, Grade::Low);
+
+    let unread = joint(&[on(DriveLabel, "VLM-77X")], design);
+    assert!(!unread.is_conflict, "what says no day contradicts nothing");
+}
+
+/// A chip two years older than the design lay in stock or was used up: the part is as its other markings say.
+#[test]
+fn an_old_component_beside_others_that_fit_is_told_and_dates_nothing() {
+    let design = Span::new(day("1998-09-01"), day("2000-12-31"));
+    let read = joint(&[on(Board, "1299"), on(Chip, "9908"), on(Chip, "9610")], design);
+    assert!(!read.is_conflict);
+    assert_eq!(read.conflicts.iter().map(|conflict| conflict.marking).collect::<Vec<_>>(), [2]);
+    // Week 12 of 1999 begins on 22 March.
+    assert_eq!(read.not_before.unwrap().day, day("1999-03-15"));
+}
+
+/// The design's last year bounds the making from above as the other markings do.
+#[test]
+fn a_marking_after_the_designs_last_year_is_a_replaced_component() {
+    let design = Span::new(day("1994-01-01"), day("1995-12-31"));
+    // Weeks 40 and 45 of 1995, and week 14 of 1996: 22 weeks after them, which alone would not stand out.
+    let marks = [on(Board, "4095"), on(Chip, "9545"), on(Chip, "9614")];
+    assert!(joint(&marks, None).outliers.is_empty());
+    let read = joint(&marks, design);
+    assert_eq!((read.outliers[0].marking, read.outliers[0].cause), (2, OutlierCause::AfterDesign));
+    assert_eq!(read.not_before.unwrap().cause, NotBeforeCause::Marking(1), "it bounds nothing");
+    assert!(!read.is_conflict && read.likely.unwrap().last <= design.last, "{read:?}");
+    let sentence = read.conflicts[0].sentence("9614", read.design);
+    assert!(sentence.contains("after its design’s years") && sentence.contains("replaced component"), "{sentence}");
+
+    // It was there from the start, says the restorer: then the design's years are wrong, or the part is.
+    let original = [marks[0], marks[1], MarkingText { original: Some(true), ..marks[2] }];
+    assert!(joint(&original, design).is_conflict);
+    // Known to be a replacement, it contradicts nothing.
+    let replaced = [marks[0], marks[1], MarkingText { original: Some(false), ..marks[2] }];
+    let read = joint(&replaced, design);
+    assert!(read.conflicts.is_empty() && !read.is_conflict);
+    assert_eq!(read.outliers[0].cause, OutlierCause::Replaced);
+    // Most markings after the end are no row of replacements.
+    assert!(joint(&[on(Chip, "9545"), on(Board, "1496"), on(Chip, "9614")], design).is_conflict);
+}
+
+/// 1608 is week 8 of 2016 (YYWW; Monday 22 February by isoweek 1.3.3) or week 16 of 2008: no table of usual years
+/// decides, only the day on which it was read and the design.
+#[test]
+fn usual_years_choose_nothing() {
+    let on_day = |not_after: &str| MarkingText { not_after: Some(day(not_after)), ..on(Chip, "1608") };
+    let read = joint(&[on_day("2026-07-01")], None);
+    assert!(read.markings[0].is_ambiguous(), "{:?}", read.markings[0].kept());
+    let read = joint(&[on_day("2012-07-01")], None);
+    assert_eq!(kept_schemes(&read, 0), [Scheme::WeekYear], "nothing is marked later than it was read");
+    let adapter = DesignYears { from: Some(day("2015-01-01")), to: None };
+    assert_eq!(joint(&[on_day("2026-07-01")], adapter).not_before.unwrap().day, day("2016-02-15"));
+    let early = joint(&[on(Chip, "7408")], Span::new(day("1973-01-01"), day("1974-12-31")));
+    assert_eq!(early.not_before.unwrap().day, day("1974-02-11"), "1974-W08 begins on 18 February");
+}
+
+/// 0115 is week 15 of 2001 (from 9 April, isoweek 1.3.3) by the chips' usual scheme, and day 115 of 1990, 25 April, by
+/// one that is rare there: of a design of 1990 it does not hide a replaced chip, but is told. Other markings of that
+/// time may choose it.
+#[test]
+fn a_rare_scheme_does_not_hide_a_conflict() {
+    let design = Span::new(day("1989-01-01"), day("1991-12-31"));
+    let read = joint(&[on(Chip, "0115")], design);
+    assert_eq!(read.markings[0].chosen().unwrap().scheme, Scheme::YearWeek);
+    assert!(read.is_conflict);
+    let sentence = read.conflicts[0].sentence("0115", read.design);
+    assert!(sentence.contains("2001-04-02") && sentence.contains("rare on chips"), "{sentence}");
+    assert!(sentence.contains("1990-04-25"), "{sentence}");
+    let beside = joint(&[on(Chip, "0115"), on(Chip, "9012")], design);
+    assert_eq!(beside.markings[0].chosen().unwrap().scheme, Scheme::DigitOrdinal);
+    assert!(beside.conflicts.is_empty());
 }

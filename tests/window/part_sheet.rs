@@ -1,8 +1,10 @@
 //! The part sheet: facts changed where they stand, observations that supersede, work with evidence, changes of hands.
 
 use benchwright::record::{
-    CapacitorState, Change, Custody, FindingState, Kind, Part, PartFile, PartId, ProofResult, WorkState,
+    CapacitorState, Change, Custody, Design, FindingState, Kind, Part, PartFile, PartId, ProofResult, WorkState,
+    Workshop,
 };
+use benchwright::store::Store;
 use benchwright::trade::Span;
 use benchwright::window::page::Page;
 use chrono::NaiveDate;
@@ -383,4 +385,59 @@ fn a_reading_under_a_named_load_is_judged_without_the_remark_on_missing_load() {
     hand.fill("Under what load or condition", "3 A");
     hand.window.get_by_label_contains("pass:");
     assert!(hand.window.query_by_label_contains("Load not stated").is_none());
+}
+
+/// A window on the sheet of a part in a workshop that somebody keeps.
+fn sheet_of_keeper(part: &Part, mut change: Change) -> Hand {
+    let folder = tempfile::tempdir().unwrap();
+    let workshop = Workshop { keeper: "Mira".to_owned(), ..records::workshop("Trial workshop") };
+    let store = Store::create(&folder.path().join("trial.logbook"), workshop).unwrap();
+    change.put(part.clone());
+    store.write(change).unwrap();
+    drop(store);
+    let mut hand = Hand::reopened(folder, WHOLE);
+    hand.window.get_by_label_contains(&format!("{}, ", part.tag)).click();
+    hand.window.run();
+    hand
+}
+
+#[test]
+fn what_is_accepted_or_watched_says_by_whom_and_since_when() {
+    let card = part("0050", Kind::VideoCard, "Sorrel card");
+    let mut hand = sheet_of_keeper(&card, Change::new("Log a card"));
+    let today = crate::hand::today();
+    for (what, act, keep) in
+        [("Bracket bent", "Accept it…", "Keep: it is accepted"), ("Port loose", "Watch it…", "Keep: it is watched")]
+    {
+        hand.press("Note a finding of your own…");
+        hand.fill("What is wrong", what);
+        press(&mut hand, "Keep the finding");
+        hand.press(&format!("Finding: {what}, open"));
+        hand.press(act);
+        hand.fill("Reason", "Holds as it is");
+        press(&mut hand, keep);
+    }
+    let looks: Vec<_> = file(&hand, card.id).findings.iter().map(|finding| finding.looks[1].who.clone()).collect();
+    assert_eq!(looks, ["Mira", "Mira"]);
+    hand.press("Show 1 settled finding");
+    let accepted = format!("Finding: Bracket bent, accepted on {today} by Mira: Holds as it is");
+    hand.window.get_by_role_and_label(Role::Button, &accepted);
+    let watched = format!("Finding: Port loose, watched since {today} by Mira, until ");
+    hand.window.get_by_label_contains(&watched);
+}
+
+#[test]
+fn a_marking_outside_the_designs_years_is_told_on_the_sheet() {
+    let years = Design {
+        introduced: records::when("1998-09"),
+        discontinued: records::when("2000"),
+        ..records::design(Kind::HardDisk, "Tessaly", "T9")
+    };
+    let disk = Part { design: Some(years.id), ..part("0050", Kind::HardDisk, "") };
+    let mut change = Change::new("Log a disk");
+    // 1992-W14 begins on Monday 30 March; a week is allowed either side.
+    change.put(marking(disk.id, "92-14")).put(years);
+    let hand = sheet(&disk, change);
+    hand.window.get_by_label_contains("Conflict with its design’s years; as the markings say: ");
+    hand.window.get_by_label_contains("“92-14” says 1992-03-23 to 1992-04-12: 334 weeks before its design’s years");
 }

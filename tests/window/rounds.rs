@@ -134,7 +134,7 @@ fn a_reading_is_settled_by_a_press_and_read_better_later() {
     let file = PartFile::new(part("0042", Kind::Mainboard, ""));
     let mut window = drawn(MarkingsRound::default(), {
         let file = file.clone();
-        move |ui, round| round.ui(ui, &file, None)
+        move |ui, round| round.ui(ui, &file, None, chrono::NaiveDate::from_ymd_opt(2026, 7, 1).unwrap())
     });
     // Week 12 of 1994, or week 94 of 2012, which is none: but year 1994, month 12 as well.
     fill(&mut window, "Marking 1 as printed", "9412");
@@ -153,7 +153,9 @@ fn a_reading_is_settled_by_a_press_and_read_better_later() {
     let known = marking(file.part.id, "94I2");
     let mut better = file.clone();
     better.markings.push(known.clone());
-    let mut window = drawn(MarkingsRound::correcting(&known), move |ui, round| round.ui(ui, &better, None));
+    let mut window = drawn(MarkingsRound::correcting(&known), move |ui, round| {
+        round.ui(ui, &better, None, chrono::NaiveDate::from_ymd_opt(2026, 7, 1).unwrap())
+    });
     fill(&mut window, "Marking 1 as printed", " WK 12 94");
     let entries = window.state().entries(file.part.id, day());
     let [Entry::Marking(read)] = &entries[..] else { panic!("{entries:?}") };

@@ -3,6 +3,7 @@
 //! Each function gives the records to be written beside the survey, the looks or the work itself.
 
 mod capacitors;
+mod stand;
 mod survey;
 mod turn;
 mod work;
@@ -10,6 +11,7 @@ mod work;
 use uuid::Uuid;
 
 pub use capacitors::after_capacitors;
+pub use stand::stand_said;
 pub(super) use survey::CAPACITOR_TOPIC;
 pub use survey::after_survey;
 pub(super) use survey::raised;
@@ -60,7 +62,7 @@ fn further_look(file: &FindingFile, state: FindingState, seen: &Seen, ids: &mut 
     if !file.state().may_become(state) {
         return None;
     }
-    // A watched or accepted finding that is seen unchanged keeps why, and until when.
+    // A watched or accepted finding that is seen unchanged keeps why, by whom, and until when.
     let kept = file.last().filter(|last| last.state == state);
     Some(Look {
         id: Id::from_uuid(ids()),
@@ -73,7 +75,7 @@ fn further_look(file: &FindingFile, state: FindingState, seen: &Seen, ids: &mut 
         reason: kept.map(|last| last.reason.clone()).unwrap_or_default(),
         survey: seen.survey,
         work: None,
-        who: String::new(),
+        who: kept.map(|last| last.who.clone()).unwrap_or_default(),
     })
 }
 

@@ -213,7 +213,7 @@ impl Because {
                 TrueTo::ByDesign { .. } => Verdict::Caveat,
                 TrueTo::Apart { .. } if *is_modern => Verdict::Caveat,
                 TrueTo::Apart { .. } => Verdict::No,
-                TrueTo::NotKnown => Verdict::NotKnown,
+                TrueTo::NotKnown | TrueTo::Conflict => Verdict::NotKnown,
             },
             Self::ByEye { .. }
             | Self::RunsSlower { .. }

@@ -64,7 +64,7 @@ impl Candidate {
             TrueTo::Comfortable => Some(0),
             TrueTo::ByDesign { weeks } => weeks,
             TrueTo::Apart { weeks } => Some(weeks),
-            TrueTo::NotKnown => None,
+            TrueTo::NotKnown | TrueTo::Conflict => None,
         }
     }
 

@@ -297,7 +297,7 @@ impl Offering<'_> {
             TrueTo::Comfortable => Some(0),
             TrueTo::ByDesign { weeks } => Some(weeks.unwrap_or(0).unsigned_abs()),
             TrueTo::Apart { weeks } => Some(weeks.unsigned_abs()),
-            TrueTo::NotKnown => None,
+            TrueTo::NotKnown | TrueTo::Conflict => None,
         };
         let here = weeks(making::Making::of(own, design).true_to(window))?;
         let there = weeks(self.answers.part(out)?.making.true_to(window))?;

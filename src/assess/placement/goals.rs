@@ -103,7 +103,7 @@ impl Goals {
             Term::Dates(TrueTo::ByDesign { .. }) => 6 * by(self.dates),
             // Four points a week with the slider in the middle; fifty years apart are apart enough.
             Term::Dates(TrueTo::Apart { weeks }) => -weeks.abs().min(2600) * 4 * by(self.dates) / 5,
-            Term::Dates(TrueTo::NotKnown) => -8 * by(self.dates),
+            Term::Dates(TrueTo::NotKnown | TrueTo::Conflict) => -8 * by(self.dates),
             Term::Brief { standing, rank } => {
                 let aim = match standing {
                     Standing::Modest => 20,

@@ -1,9 +1,11 @@
-//! `read markings board=3194 chip=9420 chip=9922 [--design 1993-1995]`: a part's markings read together.
+//! `read markings board=3194 chip=9420 chip=9922 [--design 1993-1995 | --design 1998-09..]`: a part's markings read together.
 //!
 //! JSON: `{"markings": [{"surface", "text", "kept": [{"first", "last", "scheme"}], "unreadable"}], "not_before":
-//! {"day", "marking"}, "likely": {"first", "last"}, "outliers": [{"marking", "weeks", "cause"}], "confidence": {"grade",
-//! "agreeing", "read", "ambiguous", "words"}}`. Markings are numbered from 0; `not_before.marking` is null where the
-//! design's introduction is the bound. Kept readings stand best first.
+//! {"day", "marking"}, "likely": {"first", "last"}, "outliers": [{"marking", "weeks", "cause"}], "conflict":
+//! false, "conflicts": [{"marking", "weeks", "sentence"}], "confidence": {"grade", "agreeing", "read", "ambiguous",
+//! "conflicting", "words"}}`. Markings are numbered from 0; `not_before.marking` is null where the design's introduction
+//! is the bound. Kept readings stand best first. `conflicts` are markings with no reading in the design's years, weeks
+//! negative before them; `conflict` says that what dates the part contradicts them.
 
 use std::fmt::Write as _;
 
@@ -13,17 +15,18 @@ use clap::Args;
 use serde::Serialize;
 
 use crate::console::{Answer, as_json};
+use crate::record::When;
 use crate::text;
 use crate::trade::Span;
 use crate::trade::date_code::{
-    Confidence, Grade, Joint, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint,
+    Confidence, DesignYears, Grade, Joint, MarkingText, NotBeforeCause, OutlierCause, Scheme, Surface, joint,
 };
 
 #[derive(Args)]
 pub struct Markings {
     #[arg(value_name = "SURFACE=TEXT", required = true, help = text!("A marking and what it is printed on"))]
     markings: Vec<String>,
-    #[arg(long, value_name = "YEAR-YEAR", help = text!("The years in which the design was made"))]
+    #[arg(long, value_name = "YEARS", help = text!("The years in which the design was made: 1993-1995, or days, months and years as 1998-09..2000, either end open"))]
     design: Option<String>,
 }
 
@@ -34,6 +37,8 @@ struct Form<'a> {
     not_before: Option<BoundForm>,
     likely: Option<Span>,
     outliers: Vec<OutlierForm>,
+    conflict: bool,
+    conflicts: Vec<ConflictForm>,
     confidence: ConfidenceForm,
 }
 
@@ -66,11 +71,19 @@ struct OutlierForm {
 }
 
 #[derive(Serialize)]
+struct ConflictForm {
+    marking: usize,
+    weeks: i64,
+    sentence: String,
+}
+
+#[derive(Serialize)]
 struct ConfidenceForm {
     grade: Grade,
     agreeing: usize,
     read: usize,
     ambiguous: usize,
+    conflicting: usize,
     words: String,
 }
 
@@ -78,7 +91,7 @@ impl Markings {
     pub fn answer(&self, json: bool) -> Answer {
         let texts = self.markings.iter().map(|typed| marking(typed)).collect::<anyhow::Result<Vec<_>>>()?;
         let design = self.design.as_deref().map(design_years).transpose()?;
-        let joint = joint(&texts, design);
+        let joint = joint(&texts, design.unwrap_or_default());
         if json { as_json(&form(&texts, &joint)) } else { Ok(words(&texts, &joint)) }
     }
 }
@@ -91,8 +104,16 @@ fn marking(typed: &str) -> anyhow::Result<MarkingText<'_>> {
     Ok(MarkingText { text, surface, ..MarkingText::default() })
 }
 
-/// `1994-1996` or one year.
-fn design_years(typed: &str) -> anyhow::Result<Span> {
+/// `1994-1996`, one year, or `1998-09..2000` with either end left open.
+fn design_years(typed: &str) -> anyhow::Result<DesignYears> {
+    if let Some((from, to)) = typed.split_once("..") {
+        let from = from.parse::<When>()?.span().map(|span| span.first);
+        let to = to.parse::<When>()?.span().map(|span| span.last);
+        if from.zip(to).is_some_and(|(from, to)| from > to) {
+            bail!(text!("the design's first year lies after its last"));
+        }
+        return Ok(DesignYears { from, to });
+    }
     let (from, to) = typed.split_once('-').unwrap_or((typed, typed));
     let year = |typed: &str| typed.trim().parse().ok().and_then(Span::year);
     let years =
@@ -100,12 +121,12 @@ fn design_years(typed: &str) -> anyhow::Result<Span> {
     if years.0.first > years.1.last {
         bail!(text!("the design's first year lies after its last"));
     }
-    Ok(Span { first: years.0.first, last: years.1.last })
+    Ok(DesignYears { from: Some(years.0.first), to: Some(years.1.last) })
 }
 
 fn form<'a>(texts: &[MarkingText<'a>], joint: &Joint) -> Form<'a> {
-    let Joint { markings, not_before, outliers, likely, confidence } = joint;
-    let Confidence { grade, agreeing, read, ambiguous } = *confidence;
+    let Joint { markings, not_before, outliers, design, conflicts, is_conflict, likely, confidence } = joint;
+    let Confidence { grade, agreeing, read, ambiguous, conflicting } = *confidence;
     Form {
         markings: texts
             .iter()
@@ -133,7 +154,16 @@ fn form<'a>(texts: &[MarkingText<'a>], joint: &Joint) -> Form<'a> {
             .iter()
             .map(|outlier| OutlierForm { marking: outlier.marking, weeks: outlier.weeks, cause: outlier.cause })
             .collect(),
-        confidence: ConfidenceForm { grade, agreeing, read, ambiguous, words: confidence.to_string() },
+        conflict: *is_conflict,
+        conflicts: conflicts
+            .iter()
+            .map(|conflict| ConflictForm {
+                marking: conflict.marking,
+                weeks: conflict.weeks,
+                sentence: conflict.sentence(texts[conflict.marking].text, *design),
+            })
+            .collect(),
+        confidence: ConfidenceForm { grade, agreeing, read, ambiguous, conflicting, words: confidence.to_string() },
     }
 }
 
@@ -150,7 +180,11 @@ fn words(texts: &[MarkingText], joint: &Joint) -> String {
         };
         let _ = writeln!(words, "{}: {said}", marking.text);
     }
-    for outlier in &joint.outliers {
+    for conflict in &joint.conflicts {
+        let _ = writeln!(words, "{}", conflict.sentence(texts[conflict.marking].text, joint.design));
+    }
+    // What is later than the design's years is told by its conflict.
+    for outlier in joint.outliers.iter().filter(|outlier| outlier.cause != OutlierCause::AfterDesign) {
         let _ = writeln!(
             words,
             "{}",

@@ -50,13 +50,13 @@ impl Weighing {
         let mut anchors = Vec::with_capacity(kept.len() * 4);
         let mut takes_part = vec![false; kept.len()];
         for (marking, of_marking) in kept.iter().enumerate() {
-            // The readings stand cheapest first.
-            let Some(best) = of_marking.readings.first().filter(|_| texts[marking].original != Some(false)) else {
+            // The readings in question stand cheapest first.
+            let Some(best) = of_marking.kept().first().filter(|_| texts[marking].original != Some(false)) else {
                 continue;
             };
             takes_part[marking] = true;
-            choices.extend(of_marking.readings.iter().map(|reading| Choice::new(marking, reading)));
-            let likely = of_marking.readings.iter().take_while(|reading| reading.cost <= best.cost + ANCHOR_MARGIN);
+            choices.extend(of_marking.kept().iter().map(|reading| Choice::new(marking, reading)));
+            let likely = of_marking.kept().iter().take_while(|reading| reading.cost <= best.cost + ANCHOR_MARGIN);
             anchors.extend(likely.map(|reading| Anchor { choice: Choice::new(marking, reading), total: 0 }));
         }
         let mut cheapest = vec![u32::MAX; anchors.len() * kept.len()];
@@ -70,12 +70,12 @@ impl Weighing {
         Self { takes_part, anchors, cheapest }
     }
 
-    /// Sorts each marking's readings by what the cheapest set with them costs, and counts those to keep.
+    /// Sorts each marking's readings in question by what the cheapest set with them costs, and counts those to keep.
     pub fn keep(&self, kept: &mut [Kept]) {
         let mut costs: Vec<(u32, Reading)> = Vec::new();
         for (marking, of_marking) in kept.iter_mut().enumerate() {
             costs.clear();
-            costs.extend(of_marking.readings.iter().map(|reading| (self.cost(marking, reading), *reading)));
+            costs.extend(of_marking.kept().iter().map(|reading| (self.cost(marking, reading), *reading)));
             costs.sort_by_key(|(cost, _)| *cost);
             let Some(best) = costs.first().map(|(cost, _)| *cost) else { continue };
             of_marking.kept_count = costs.iter().take_while(|(cost, _)| *cost <= best + MARGIN).count();

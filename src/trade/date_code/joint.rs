@@ -7,13 +7,11 @@ use chrono::{Days, NaiveDate};
 use serde::{Deserialize, Serialize};
 
 use super::agree::{Weighing, is_free};
-use super::{Context, Reading, Scheme, Span, Surface, Unreadable, read};
+use super::alone::{Alone, alone};
+use super::outliers::outliers;
+use super::{DesignYears, Reading, Scheme, Span, Surface, Unreadable};
 use crate::{counted, text};
 
-/// Parts are put together from components of about half a year; what is later than that stands out.
-const LATE_WEEKS: i64 = 26;
-/// With one marking against one, only a whole year stands out.
-const LATE_WEEKS_OF_TWO: i64 = 52;
 /// A part is usually finished within half a year of its latest component.
 const FINISHED_DAYS: u64 = 26 * 7;
 
@@ -26,6 +24,8 @@ pub struct MarkingText<'a> {
     pub original: Option<bool>,
     /// The scheme that a restorer has settled on.
     pub settled: Option<Scheme>,
+    /// The day on which it was read at the latest: it says nothing later.
+    pub not_after: Option<NaiveDate>,
 }
 
 /// One marking, read beside the others.
@@ -55,7 +55,7 @@ impl Kept {
     }
 
     /// The earliest day that any reading left allows.
-    fn earliest(&self) -> Option<NaiveDate> {
+    pub(super) fn earliest(&self) -> Option<NaiveDate> {
         self.kept().iter().map(|reading| reading.span.first).min()
     }
 
@@ -96,14 +96,80 @@ pub enum OutlierCause {
     Replaced,
     /// A replaced component, or a part that was marked again.
     ReplacedOrRemarked,
+    /// The same, and what it is later than is the design's last year: the weeks are counted from there.
+    AfterDesign,
 }
 
 impl std::fmt::Display for OutlierCause {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {
             Self::Replaced => text!("a replacement, by the record"),
-            Self::ReplacedOrRemarked => text!("a replaced component, or a part marked again"),
+            Self::ReplacedOrRemarked | Self::AfterDesign => text!("a replaced component, or a part marked again"),
         })
+    }
+}
+
+/// A marking that neither the design's years nor the other markings bring into these years.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Conflict {
+    /// Its place in the list.
+    pub marking: usize,
+    /// Whole weeks of its nearest reading after the design's last day, or negative before its first.
+    pub weeks: i64,
+    /// What it says, best first.
+    pub says: Vec<Span>,
+    /// A reading in the design's years, but by a scheme that is rare on such surfaces.
+    pub rare: Option<Reading>,
+}
+
+impl Conflict {
+    fn of(marking: usize, kept: &Kept, surface: Surface, design: DesignYears) -> Option<Self> {
+        let fits = |reading: &&Reading| design.allow(reading, surface);
+        if kept.kept().iter().any(|reading| fits(&reading)) {
+            return None;
+        }
+        let says: Vec<Span> = kept.kept().iter().map(|reading| reading.span).collect();
+        let weeks = says.iter().map(|span| design.weeks_from(*span)).min_by_key(|weeks| weeks.abs())?;
+        Some(Self { marking, weeks, says, rare: kept.readings.iter().find(fits).copied() })
+    }
+
+    /// The conflict as a sentence; `printed` is the marking's text.
+    pub fn sentence(&self, printed: &str, years: DesignYears) -> String {
+        let Self { weeks, ref says, rare, .. } = *self;
+        let days = |span: Span| match span {
+            Span { first, last } if first == last => first.to_string(),
+            Span { first, last } => text!("{first} to {last}", first = first, last = last),
+        };
+        let says = says.iter().map(|span| days(*span)).collect::<Vec<_>>().join(text!(" or "));
+        let apart = usize::try_from(weeks.unsigned_abs()).unwrap_or(usize::MAX);
+        let weeks_apart = counted!("{count} week", "{count} weeks", apart);
+        let mut sentence = if weeks < 0 {
+            text!(
+                "“{text}” says {days}: {weeks} before its design’s years ({years}). One of the two is wrong, or the part is not what it seems.",
+                text = printed,
+                days = says,
+                weeks = weeks_apart,
+                years = years
+            )
+        } else {
+            text!(
+                "“{text}” says {days}: {weeks} after its design’s years ({years}). A replaced component, or one of the two is wrong.",
+                text = printed,
+                days = says,
+                weeks = weeks_apart,
+                years = years
+            )
+        };
+        if let Some(Reading { span, scheme, why, .. }) = rare {
+            sentence.push(' ');
+            sentence += &text!(
+                "Only a reading that is rare on {surface} would fit: {days}, {scheme}.",
+                surface = why.surface,
+                days = days(span),
+                scheme = scheme
+            );
+        }
+        sentence
     }
 }
 
@@ -113,7 +179,7 @@ impl std::fmt::Display for OutlierCause {
 pub enum Grade {
     /// No marking gives a date.
     None,
-    /// One marking only, or markings that contradict each other.
+    /// One marking only, or markings that contradict each other or the design's years.
     Low,
     /// Two that agree, or more with something left open.
     Fair,
@@ -131,11 +197,13 @@ pub struct Confidence {
     pub read: usize,
     /// Markings with more than one reading left.
     pub ambiguous: usize,
+    /// Markings with no reading in the design's years.
+    pub conflicting: usize,
 }
 
 impl std::fmt::Display for Confidence {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let Self { grade, agreeing, read, ambiguous } = *self;
+        let Self { grade, agreeing, read, ambiguous, conflicting } = *self;
         f.write_str(&match (grade, read) {
             (Grade::None, _) => text!("none: no marking gives a date").to_owned(),
             (Grade::Low, 1) => text!("low: one marking only").to_owned(),
@@ -151,6 +219,14 @@ impl std::fmt::Display for Confidence {
                 ambiguous
             ))?;
         }
+        if conflicting > 0 {
+            f.write_str("; ")?;
+            f.write_str(&counted!(
+                "{count} does not fit the design’s years",
+                "{count} do not fit the design’s years",
+                conflicting
+            ))?;
+        }
         Ok(())
     }
 }
@@ -162,23 +238,40 @@ pub struct Joint {
     pub markings: Vec<Kept>,
     pub not_before: Option<NotBefore>,
     pub outliers: Vec<Outlier>,
+    /// The design's years that they were read with.
+    pub design: DesignYears,
+    /// Markings with no reading in the design's years; those known to be replacements are none.
+    pub conflicts: Vec<Conflict>,
+    /// Whether the markings that date the part contradict its design's years: then `likely` is as the markings say.
+    pub is_conflict: bool,
     /// When the part was probably finished.
     pub likely: Option<Span>,
     pub confidence: Confidence,
 }
 
-/// Reads a part's markings together; `design_years` are those in which its design was made.
-pub fn joint(markings: &[MarkingText], design_years: Option<Span>) -> Joint {
-    let mut kept: Vec<Kept> = markings.iter().map(|marking| alone(marking, design_years)).collect();
+/// Reads a part's markings together; `design` are the years in which its design was made.
+pub fn joint(markings: &[MarkingText], design: impl Into<DesignYears>) -> Joint {
+    let design = design.into();
+    let (mut kept, conflicting): (Vec<Kept>, Vec<bool>) = markings
+        .iter()
+        .map(|marking| alone(marking, design))
+        .map(|Alone { kept, conflicts }| (kept, conflicts))
+        .unzip();
     Weighing::new(markings, &kept).keep(&mut kept);
-    let outliers = outliers(markings, &kept);
+    let conflicts: Vec<Conflict> = (0..kept.len())
+        .filter(|at| conflicting[*at])
+        .filter_map(|at| Conflict::of(at, &kept[at], markings[at].surface, design))
+        .collect();
+    let outliers = outliers(markings, &kept, &conflicts);
     let counts = |at: usize| !outliers.iter().any(|outlier| outlier.marking == at);
+    let is_conflict = contradict(markings, &kept, &conflicts, counts);
 
     let by_marking = (0..kept.len())
         .filter(|at| counts(*at))
         .filter_map(|at| Some(NotBefore { day: kept[at].earliest()?, cause: NotBeforeCause::Marking(at) }))
         .max_by_key(|bound| bound.day);
-    let by_design = design_years.map(|years| NotBefore { day: years.first, cause: NotBeforeCause::Design });
+    let bounds = if is_conflict { DesignYears::default() } else { design };
+    let by_design = bounds.from.map(|day| NotBefore { day, cause: NotBeforeCause::Design });
     // A marking on the design's first day is the better evidence, so it wins a draw.
     let not_before = by_design.into_iter().chain(by_marking).max_by_key(|bound| bound.day);
 
@@ -186,92 +279,40 @@ pub fn joint(markings: &[MarkingText], design_years: Option<Span>) -> Joint {
     let likely = match (not_before, latest) {
         (Some(bound), Some(latest)) => {
             let finished = latest.checked_add_days(Days::new(FINISHED_DAYS)).unwrap_or(latest);
-            let ended = design_years.map_or(finished, |years| finished.min(years.last.max(latest)));
+            let ended = bounds.to.map_or(finished, |to| finished.min(to.max(latest)));
             Some(Span { first: bound.day, last: ended.max(bound.day) })
         }
-        _ => design_years,
+        _ => bounds.from.zip(bounds.to).filter(|(from, to)| from <= to).map(|(first, last)| Span { first, last }),
     };
-    let confidence = confidence(&kept, &outliers);
-    Joint { markings: kept, not_before, outliers, likely, confidence }
+    let confidence = confidence(&kept, &outliers, conflicts.len(), is_conflict);
+    Joint { markings: kept, not_before, outliers, design, conflicts, is_conflict, likely, confidence }
 }
 
-/// A marking for itself: as the restorer has settled it, or every reading.
-fn alone(marking: &MarkingText, design_years: Option<Span>) -> Kept {
-    let context = Context { design_years, surface: marking.surface, ..Context::default() };
-    match read(marking.text, &context) {
-        Ok(mut readings) => {
-            if let Some(scheme) = marking.settled
-                && readings.iter().any(|reading| reading.scheme == scheme)
-            {
-                readings.retain(|reading| reading.scheme == scheme);
-            }
-            Kept { kept_count: readings.len(), readings, unreadable: None }
-        }
-        Err(reason) => Kept { readings: Vec::new(), kept_count: 0, unreadable: Some(reason) },
-    }
+/// Whether what dates the part contradicts the design: a marking after its years that is no later component, the label
+/// of a drive, or markings of which none fits. An old component beside others that fit contradicts nothing.
+fn contradict(markings: &[MarkingText], kept: &[Kept], conflicts: &[Conflict], counts: impl Fn(usize) -> bool) -> bool {
+    let in_conflict = |at: usize| conflicts.iter().any(|conflict| conflict.marking == at);
+    let any_fits = (0..kept.len())
+        .any(|at| counts(at) && !in_conflict(at) && kept[at].chosen().is_some_and(|reading| !is_free(reading)));
+    conflicts.iter().any(|conflict| {
+        let is_label = markings[conflict.marking].surface == Surface::DriveLabel;
+        counts(conflict.marking) && (conflict.weeks > 0 || is_label || !any_fits)
+    })
 }
 
-/// Markings that are later than the rest, or known not to be original.
-fn outliers(markings: &[MarkingText], kept: &[Kept]) -> Vec<Outlier> {
-    // A copyright year bounds from below and is early by nature: it is no member of the group.
-    let mut dated: Vec<(NaiveDate, NaiveDate, usize)> = Vec::with_capacity(kept.len());
-    for (at, marking) in kept.iter().enumerate() {
-        if markings[at].original != Some(false)
-            && let (Some(first), Some(chosen)) = (marking.earliest(), marking.chosen())
-            && !is_free(chosen)
-        {
-            dated.push((first, chosen.span.last, at));
-        }
-    }
-    dated.sort_unstable();
-    // Capacitors and stickers are what is replaced: they weigh half of what cannot be.
-    let weight = |at: usize| if matches!(markings[at].surface, Surface::Capacitor | Surface::Sticker) { 1 } else { 2 };
-    let total: i32 = dated.iter().map(|(.., at)| weight(*at)).sum();
-    let (mut before, mut latest, mut found) = (0, NaiveDate::MIN, Vec::new());
-    for (nth, (first, last, at)) in dated.iter().enumerate() {
-        let weeks = |first: NaiveDate| Span::day(first).weeks_from(Span::day(latest));
-        let late = nth > 0
-            && match before * 2 {
-                twice if twice > total => weeks(*first) > LATE_WEEKS,
-                twice if twice == total && dated.len() == 2 => weeks(*first) > LATE_WEEKS_OF_TWO,
-                _ => false,
-            };
-        if late {
-            let later = dated[nth..].iter().filter(|(.., at)| markings[*at].original.is_none());
-            found.extend(later.map(|(first, _, at)| Outlier {
-                marking: *at,
-                weeks: weeks(*first),
-                cause: OutlierCause::ReplacedOrRemarked,
-            }));
-            break;
-        }
-        before += weight(*at);
-        latest = latest.max(*last);
-    }
-    for (at, marking) in markings.iter().enumerate() {
-        if marking.original == Some(false)
-            && let Some(first) = kept[at].earliest()
-        {
-            let weeks = if dated.is_empty() { 0 } else { Span::day(first).weeks_from(Span::day(latest)) };
-            found.push(Outlier { marking: at, weeks, cause: OutlierCause::Replaced });
-        }
-    }
-    found.sort_unstable_by_key(|outlier| outlier.marking);
-    found
-}
-
-fn confidence(kept: &[Kept], outliers: &[Outlier]) -> Confidence {
+fn confidence(kept: &[Kept], outliers: &[Outlier], conflicting: usize, is_conflict: bool) -> Confidence {
     let is_read = |at: &usize| kept[*at].chosen().is_some();
     let read = (0..kept.len()).filter(is_read).count();
-    let strange = outliers.iter().filter(|outlier| outlier.cause == OutlierCause::ReplacedOrRemarked).count();
+    let strange = outliers.iter().filter(|outlier| outlier.cause != OutlierCause::Replaced).count();
     let agreeing = read - outliers.len();
     let ambiguous = kept.iter().filter(|marking| marking.is_ambiguous()).count();
     let grade = match agreeing {
         _ if read == 0 => Grade::None,
+        _ if is_conflict => Grade::Low,
         0 | 1 => Grade::Low,
         2 => Grade::Fair,
-        _ if strange + ambiguous > 0 => Grade::Fair,
+        _ if strange + ambiguous + conflicting > 0 => Grade::Fair,
         _ => Grade::Good,
     };
-    Confidence { grade, agreeing, read, ambiguous }
+    Confidence { grade, agreeing, read, ambiguous, conflicting }
 }

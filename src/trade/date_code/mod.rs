@@ -4,12 +4,15 @@
 //! [`joint`] reads all markings of a part together.
 
 mod agree;
+mod alone;
 mod code;
+mod design_years;
 mod fiscal;
 mod forms;
 mod found;
 mod joint;
 mod letters;
+mod outliers;
 mod scheme;
 mod weeks;
 mod weigh;
@@ -17,7 +20,10 @@ mod why;
 
 use chrono::NaiveDate;
 
-pub use joint::{Confidence, Grade, Joint, Kept, MarkingText, NotBefore, NotBeforeCause, Outlier, OutlierCause, joint};
+pub use design_years::DesignYears;
+pub use joint::{
+    Confidence, Conflict, Grade, Joint, Kept, MarkingText, NotBefore, NotBeforeCause, Outlier, OutlierCause, joint,
+};
 pub use scheme::{Habit, Scheme, Surface};
 pub use why::{Fault, Unreadable, Why};
 
@@ -39,7 +45,7 @@ pub struct Context<'a> {
 
 /// The widest scope: beyond it no two-digit year could be told apart from a part number.
 const WIDEST: Span = years(1900, 2099);
-/// The scope where none is asked for: period parts and what replaced them.
+/// The scope where none is asked for, and nothing is known of the design or of the day on which the marking was read.
 const USUAL: Span = years(1975, 2014);
 
 const fn years(from: i32, to: i32) -> Span {

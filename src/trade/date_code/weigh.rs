@@ -5,6 +5,7 @@
 
 use chrono::Datelike;
 
+use super::design_years::STOCK_WEEKS;
 use super::{Context, Habit, Reading, Scheme, Span, Surface, Why};
 
 /// A scheme that is seen on such surfaces, but not the usual one.
@@ -13,8 +14,6 @@ const SEEN: u32 = 26;
 const RARE: u32 = 156;
 /// A code found among other text may be half of a part number.
 const AMONG_TEXT: u32 = 26;
-/// Chips and boards may lie in stock this long before a design is introduced.
-const STOCK_WEEKS: u32 = 52;
 /// No distance counts for more than this: past ten years all are equally wrong.
 const FARTHEST: u32 = 520;
 
@@ -75,14 +74,18 @@ impl Evidence {
             design_weeks = design_years.map(|years| days.weeks_from(years));
             other_weeks = others.iter().map(|other| days.weeks_from(*other)).min_by_key(|weeks| weeks.abs());
         }
-        if let Some(weeks) = design_weeks {
-            let apart = weeks.unsigned_abs();
-            let counted = if weeks < 0 { apart.saturating_sub(STOCK_WEEKS) } else { apart };
-            cost += counted.min(FARTHEST);
-        }
+        cost += design_cost(design_weeks);
         if let Some(weeks) = other_weeks {
             cost += weeks.unsigned_abs().min(FARTHEST);
         }
         Reading { span, scheme, cost, why: Why { habit, surface, design_weeks, other_weeks, among_text } }
     }
+}
+
+/// What a distance from the design's years costs.
+pub(super) fn design_cost(weeks: Option<i32>) -> u32 {
+    let weeks = weeks.unwrap_or(0);
+    let apart = weeks.unsigned_abs();
+    let counted = if weeks < 0 { apart.saturating_sub(STOCK_WEEKS) } else { apart };
+    counted.min(FARTHEST)
 }

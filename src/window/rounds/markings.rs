@@ -1,5 +1,6 @@
 //! Markings as read: the text as printed, where it is, and what it says as it is typed.
 
+use chrono::NaiveDate;
 use egui::{Button, RichText, Ui, vec2};
 use serde::{Deserialize, Serialize};
 
@@ -89,11 +90,11 @@ impl MarkingsRound {
     }
 
     /// Draws the round for a part whose file holds what was read before.
-    pub fn ui(&mut self, ui: &mut Ui, file: &PartFile, design: Option<&Design>) {
+    pub fn ui(&mut self, ui: &mut Ui, file: &PartFile, design: Option<&Design>, today: NaiveDate) {
         if self.typed.is_empty() {
             self.typed.push(Typed::on(Surface::Board));
         }
-        let joint = self.joint(file, design);
+        let joint = self.joint(file, design, today);
         // What is on the part already comes first in the joint reading.
         let mut readings = joint.markings.iter().skip(joint.markings.len() - self.count());
         let mut away = None;
@@ -130,14 +131,14 @@ impl MarkingsRound {
     }
 
     /// All markings read together: those that the file holds, less the ones corrected here, then the typed ones.
-    fn joint(&self, file: &PartFile, design: Option<&Design>) -> Joint {
+    fn joint(&self, file: &PartFile, design: Option<&Design>, today: NaiveDate) -> Joint {
         let mut beside = PartFile::new(file.part.clone());
         let corrected = |marking: &&Marking| self.typed.iter().all(|typed| typed.supersedes != Some(marking.id));
         beside.markings.extend(file.markings_now().filter(corrected).cloned());
         let typed = self.typed.iter().filter(|typed| !typed.is_blank());
         beside
             .markings
-            .extend(typed.map(|typed| Marking { supersedes: None, ..typed.marking(file.part.id, When::Unknown) }));
+            .extend(typed.map(|typed| Marking { supersedes: None, ..typed.marking(file.part.id, today.into()) }));
         making::read(&beside, design)
     }
 
@@ -249,6 +250,10 @@ fn joint_ui(ui: &mut Ui, joint: &Joint, texts: &[String]) {
     section_ui(ui, text!("Together"));
     let tokens = ui.tokens();
     match joint.likely {
+        Some(span) if joint.is_conflict => {
+            let said = text!("Conflict with its design’s years; as the markings say: {span}", span = years_text(span));
+            ui.label(strong(said));
+        }
         Some(span) => {
             ui.horizontal_wrapped(|ui| {
                 ui.label(body(text!("Probably finished")));
@@ -261,7 +266,7 @@ fn joint_ui(ui: &mut Ui, joint: &Joint, texts: &[String]) {
 }
 
 /// What follows from markings that are read together: the day before which it cannot have been made, how far they can
-/// be trusted, and those later than the rest; `printed` tells a marking's text.
+/// be trusted, those that contradict the design's years, and those later than the rest; `printed` tells a marking's text.
 pub fn joint_notes_ui<'a>(ui: &mut Ui, joint: &Joint, printed: impl Fn(usize) -> &'a str) {
     let tokens = ui.tokens();
     if let Some(bound) = joint.not_before {
@@ -274,7 +279,14 @@ pub fn joint_notes_ui<'a>(ui: &mut Ui, joint: &Joint, printed: impl Fn(usize) ->
     if !joint.markings.is_empty() {
         ui.label(remark(ui, text!("Trust: {confidence}", confidence = joint.confidence)));
     }
-    for outlier in &joint.outliers {
+    for conflict in &joint.conflicts {
+        ui.horizontal_wrapped(|ui| {
+            mark_ui(ui, Mark::Heed, tokens.hold_power);
+            ui.label(body(conflict.sentence(printed(conflict.marking), joint.design)));
+        });
+    }
+    // What is later than the design's years is told by its conflict.
+    for outlier in joint.outliers.iter().filter(|outlier| outlier.cause != OutlierCause::AfterDesign) {
         let weeks = counted!("{count} week", "{count} weeks", usize::try_from(outlier.weeks).unwrap_or(0));
         ui.horizontal_wrapped(|ui| {
             let colour = if outlier.cause == OutlierCause::Replaced { tokens.ink_weak } else { tokens.hold_power };

@@ -78,3 +78,40 @@ fn watched_findings_and_proofs_are_due_on_their_own_days() {
     );
     assert_eq!(due_by(vec![supply], vec![], "2026-10-01").len(), 1);
 }
+
+/// A board with residue of a leak that a survey found, and what became of it.
+fn leaked(state: FindingState, set: impl FnOnce(&mut Look)) -> String {
+    let mut board = board("2026-05-01", "nothing");
+    let mut residue = finding(50, &board, "leak-residue", at("2026-05-01", 5), Severity::Grave);
+    if state != FindingState::Open {
+        let mut decided = look(51, 50, at("2026-05-03", 6), state, Severity::Grave);
+        set(&mut decided);
+        // What a later survey finds unchanged is not decided again.
+        let seen = Look { id: id(52), looked: at("2026-05-20", 7), ..decided.clone() };
+        residue.looks.extend([decided, seen]);
+    }
+    board.findings.push(residue);
+    let rules = Rules::shipped();
+    let logbook = logbook(vec![board], vec![], vec![]);
+    let answers = Answers::of(&logbook, &rules, day("2026-06-01"));
+    let due = due(&answers, &logbook, &rules, day("2030-01-01"));
+    let survey = due.iter().find(|due| due.name() == "survey").unwrap();
+    survey.sentence(&logbook, &rules)
+}
+
+#[test]
+fn a_leak_is_said_to_be_treated_or_accepted_only_where_it_was() {
+    let open = leaked(FindingState::Open, |_| {});
+    assert!(open.contains("after 3 months") && open.contains("neither treated nor accepted yet"), "{open}");
+    let accepted = leaked(FindingState::Accepted, |look| {
+        look.who = "Mira".to_owned();
+        look.reason = "Under a socket, dry".to_owned();
+    });
+    assert!(accepted.ends_with("accepted on 2026-05-03 by Mira: Under a socket, dry."), "{accepted}");
+    let watched = leaked(FindingState::Watched, |look| look.again_by = records::when("2026-09"));
+    assert!(watched.ends_with("watched since 2026-05-03, until 2026-09."), "{watched}");
+    let cured = leaked(FindingState::Cured, |look| look.work = Some(id(70)));
+    assert!(cured.contains("after 3 months") && cured.ends_with("cured by work on 2026-05-03."), "{cured}");
+    let confirmed = leaked(FindingState::Confirmed, |_| {});
+    assert!(confirmed.contains("12 months"), "what a later look found sound is over: {confirmed}");
+}

@@ -1,5 +1,6 @@
 //! When parts were made, and how that stands to a machine's window.
 
+use benchwright::assess::making::DatedBy;
 use benchwright::assess::{Making, TrueTo};
 use benchwright::record::*;
 use benchwright::trade::Span;
@@ -118,4 +119,49 @@ fn a_window_may_be_open_at_one_end() {
     assert!(window(&machine).unwrap().last > day("2100-01-01"));
     machine.window_from = When::Unknown;
     assert_eq!(window(&machine), None);
+}
+
+fn drive_labelled(text: &str, years: (&str, &str)) -> (PartFile, Making) {
+    let mut drive = part(1, "0001", Kind::HardDisk);
+    drive.markings.push(marking(20, &drive, Surface::DriveLabel, text));
+    let design = design(300, Kind::HardDisk, years, &[]);
+    let making = Making::of(&drive, Some(&design.design));
+    (drive, making)
+}
+
+#[test]
+fn a_designs_own_years_choose_and_bound_from_both_sides() {
+    // 1999-W21 begins on Monday 24 May (ISO 8601); a week is allowed before it. As a drive maker's fiscal day, which is
+    // the usual scheme on such labels, it would be July 1998: before the design was introduced.
+    let (_, making) = drive_labelled("9921", ("1998-09", ""));
+    assert_eq!((making.not_before, making.ambiguous), (Some(day("1999-05-17")), 0));
+    assert_eq!(making.dated_by(), DatedBy::Markings);
+    let (_, making) = drive_labelled("9921", ("", "1998-08"));
+    assert_eq!(making.not_before, Some(day("1998-07-03")), "an end does not bound from below");
+    assert_eq!(making.span.unwrap().last, day("1998-08-31"));
+}
+
+#[test]
+fn a_label_outside_its_designs_years_is_a_conflict_and_neither_dropped_nor_chosen() {
+    // 1992-W14 begins on Monday 30 March.
+    let (drive, making) = drive_labelled("92-14", ("1998-09", "2000"));
+    assert_eq!((making.dated_by(), making.is_marked), (DatedBy::Conflict, true));
+    let span = making.span.unwrap();
+    assert!(span.first == day("1992-03-23") && span.last < day("1993-01-01"), "as the marking says: {span:?}");
+    assert_eq!(making.true_to(window("1991-01-01", "1993-12-31")), TrueTo::Conflict);
+    assert_eq!(making.true_to(window("1999-01-01", "1999-12-31")), TrueTo::Conflict);
+    let sentence = making.conflict_of(&drive.markings[0]).unwrap();
+    assert!(sentence.contains("“92-14”") && sentence.contains("1998-09-01 to 2000-12-31"), "{sentence}");
+    assert_eq!(TrueTo::Conflict.said(), "its markings and its design’s years contradict each other");
+}
+
+#[test]
+fn of_a_design_whose_introduction_nobody_knows_only_the_end_bounds() {
+    let design = design(300, Kind::Mainboard, ("", "1998"), &[]);
+    let marked = Making::of(&board_marked(&[(Surface::Board, "1996-05-01")]), Some(&design.design));
+    assert_eq!((marked.not_before, marked.is_conflict), (Some(day("1996-05-01")), false));
+    let unmarked = Making::of(&board_marked(&[]), Some(&design.design));
+    assert_eq!(unmarked.not_before, None);
+    assert_eq!(unmarked.true_to(window("1990-01-01", "1991-12-31")), TrueTo::NotKnown);
+    assert!(matches!(unmarked.true_to(window("2000-01-01", "2001-12-31")), TrueTo::Apart { .. }));
 }

@@ -328,7 +328,7 @@ impl Intake {
                 if let Some(file) = file {
                     // The file as it would be holds what is typed; the round adds that itself.
                     let bare = crate::record::PartFile::new(file.part.clone());
-                    typed.markings.ui(ui, &bare, design.as_ref().map(|file| &file.design));
+                    typed.markings.ui(ui, &bare, design.as_ref().map(|file| &file.design), view.today);
                     if has_settings(kind) {
                         section_ui(ui, text!("Settings as found"));
                         typed.settings.ui(ui, kind);

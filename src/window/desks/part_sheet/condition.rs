@@ -237,7 +237,7 @@ fn found(about: &About<'_>, what: &str, place: &str, severity: Severity) -> Chan
         reason: String::new(),
         survey: None,
         work: None,
-        who: String::new(),
+        who: about.keeper(),
     };
     let mut change = Change::new(text!("Note on {tag}: {finding}", tag = about.tag(), finding = what));
     change.put(finding).put(look);

@@ -4,6 +4,7 @@ use egui::Ui;
 
 use super::about::{About, act_ui, day_text, put, wrong_ui};
 use super::map::shown_or_marked_ui;
+use crate::assess::findings::stand_said;
 use crate::assess::reason::finding_name;
 use crate::counted;
 use crate::record::{FindingFile, FindingId, FindingState, Hold, Look, Nature, When, Word};
@@ -86,8 +87,7 @@ impl FindingList {
             severity_ui(ui, file.severity());
             let words = if is_open { strong(&name) } else { body(&name) };
             let response = ui.add(egui::Button::new(words.color(ui.tokens().ink)).frame(false).wrap());
-            let said =
-                text!("Finding: {finding}, {state}", finding = name, state = file.state().label().to_lowercase());
+            let said = text!("Finding: {finding}, {state}", finding = name, state = stand_said(file));
             response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &said));
             if response.clicked() {
                 self.open = if is_open { None } else { Some(id) };
@@ -137,7 +137,7 @@ impl FindingList {
                 self.deciding = Some(Deciding { to: To::Accept, again_by: String::new(), words: String::new() });
             }
             if state == FindingState::Watched && press_ui(ui, text!("Watch it no longer"), "", None).clicked() {
-                let look = next_look(about, file, FindingState::Open);
+                let look = Look { who: about.keeper(), ..next_look(about, file, FindingState::Open) };
                 outbox
                     .change(put(text!("Watch no longer on {tag}: {finding}", tag = about.tag(), finding = name), look));
             }
@@ -185,12 +185,13 @@ impl FindingList {
             outbox.change(match to {
                 To::Watch => {
                     let again_by = by.unwrap_or_default();
-                    let look =
-                        Look { again_by, reason: reason.to_owned(), ..next_look(about, file, FindingState::Watched) };
+                    let (reason, who) = (reason.to_owned(), about.keeper());
+                    let look = Look { again_by, reason, who, ..next_look(about, file, FindingState::Watched) };
                     put(text!("Watch on {tag}: {finding}", tag = about.tag(), finding = name), look)
                 }
                 To::Accept => {
-                    let look = Look { reason: reason.to_owned(), ..next_look(about, file, FindingState::Accepted) };
+                    let (reason, who) = (reason.to_owned(), about.keeper());
+                    let look = Look { reason, who, ..next_look(about, file, FindingState::Accepted) };
                     put(text!("Accept on {tag}: {finding}", tag = about.tag(), finding = name), look)
                 }
                 To::Work => {
@@ -216,17 +217,14 @@ fn stand_text(file: &FindingFile) -> String {
     if !file.finding.place_on_part.is_empty() {
         words.push(file.finding.place_on_part.clone());
     }
-    words.push(file.state().label().to_lowercase());
+    words.push(stand_said(file));
     if let Some(share) = file.last().and_then(|last| last.share_percent) {
         words.push(text!("{share} % of the surface", share = percent(share)));
         words.extend(grade_text(share));
         words.extend(spread_text(file));
     }
     if file.since().is_known() {
-        words.push(text!("since {day}", day = file.since()));
-    }
-    if let Some(last) = file.last().filter(|last| last.again_by.is_known() && last.state == FindingState::Watched) {
-        words.push(text!("look again by {day}", day = last.again_by));
+        words.push(text!("found {day}", day = file.since()));
     }
     words.join(" · ")
 }
@@ -271,8 +269,6 @@ pub fn look_text(look: &Look) -> String {
     if look.again_by.is_known() {
         words.push(text!("look again by {day}", day = look.again_by));
     }
-    if !look.reason.is_empty() {
-        words.push(look.reason.clone());
-    }
+    words.extend([&look.who, &look.reason].into_iter().filter(|word| !word.is_empty()).cloned());
     words.join(" · ")
 }

@@ -81,7 +81,7 @@ impl Made {
             }
             return;
         };
-        round.ui(ui, about.file, about.answers.design.as_ref().map(|file| &file.design));
+        round.ui(ui, about.file, about.answers.design.as_ref().map(|file| &file.design), about.view.today);
         let (mut keep, mut away) = (false, false);
         ui.horizontal(|ui| {
             keep = press_ui(ui, text!("Keep the markings"), "", None).clicked();
@@ -128,6 +128,12 @@ impl Made {
 fn together_ui(ui: &mut Ui, about: &About<'_>, joint: &Joint, markings: &[&Marking]) {
     let making = &about.answers.making;
     match making.span {
+        Some(span) if making.is_conflict => {
+            title_ui(
+                ui,
+                text!("Conflict with its design’s years; as the markings say: {span}", span = years_text(span)),
+            );
+        }
         Some(span) if making.is_marked => {
             title_ui(ui, text!("Probably finished {span}", span = years_text(span)));
         }
@@ -205,7 +211,8 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
             outbox.change(again(about, read, |marking| marking.from_factory = FromFactory::Yes));
         }
     });
-    if kept.is_ambiguous() && read.scheme.is_empty() {
+    let contradicts = about.answers.making.conflicts.iter().any(|(id, _)| *id == read.id);
+    if (kept.is_ambiguous() || (contradicts && kept.readings.len() > 1)) && read.scheme.is_empty() {
         settle_ui(ui, about, read, &one_a_scheme(&kept.readings), outbox);
     }
     if !read.note.is_empty() {
@@ -217,7 +224,7 @@ fn marking_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, kept: &Kept, outbo
 /// The readings that a marking leaves open, each to be settled on.
 fn settle_ui(ui: &mut Ui, about: &About<'_>, read: &Marking, readings: &[Reading], outbox: &mut Outbox) {
     ui.horizontal_wrapped(|ui| {
-        ui.label(remark(ui, text!("Two readings are left. Settle on:")));
+        ui.label(remark(ui, text!("It can be read in more than one way. Settle on:")));
         for reading in readings.iter().take(OTHERS) {
             let words = format!("{}: {}", years_text(reading.span), reading.scheme);
             let response = link_ui(ui, &words).on_hover_text(reading.why.to_string());

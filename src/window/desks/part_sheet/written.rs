@@ -74,7 +74,9 @@ fn lines(about: &About<'_>) -> Vec<Line> {
     for finding in &file.findings {
         let name = finding_name(about.view.logbook, about.view.rules, file.part.id, finding.finding.id);
         for look in &finding.looks {
-            add(look.looked, format!("{name}: {}", look.state.label().to_lowercase()));
+            let words = [&look.who, &look.reason].into_iter().filter(|word| !word.is_empty()).cloned();
+            let state = look.state.label().to_lowercase();
+            add(look.looked, std::iter::once(format!("{name}: {state}")).chain(words).collect::<Vec<_>>().join(", "));
         }
     }
     for work in file.work.iter().filter(|work| work.state != crate::record::WorkState::Open) {

@@ -80,7 +80,7 @@ fn found(view: &View<'_>, file: &PartFile, note: String) -> (Finding, Look) {
         reason: String::new(),
         survey: None,
         work: None,
-        who: String::new(),
+        who: view.logbook.workshop.keeper.clone(),
     };
     (finding, look)
 }
