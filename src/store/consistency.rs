@@ -226,7 +226,7 @@ fn finding_life(connection: &Connection, key: EntryKey) -> Result<(), StoreError
     let mut looks: Vec<Look> = records.look;
     looks.sort_by_key(|look| (look.looked.order(), look.id));
     let states: Vec<FindingState> = looks.iter().map(|look| look.state).collect();
-    if states.first() != Some(&FindingState::Open) {
+    if !matches!(states.first(), Some(FindingState::Open | FindingState::Watched)) {
         return Err(Refusal::FindingUnborn { at: describe(connection, key) }.into());
     }
     match states.windows(2).find(|pair| !pair[0].may_become(pair[1])) {

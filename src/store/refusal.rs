@@ -48,7 +48,7 @@ pub enum Refusal {
     #[error("{}", text!("{at}: the window of dates ends before it begins", at = .at))]
     WindowReversed { at: String },
 
-    #[error("{}", text!("{at}: a finding begins as “{open}”, with a look that says so", at = .at, open = FindingState::Open.label()))]
+    #[error("{}", text!("{at}: a finding begins as “{open}” or “{watched}”, with a look that says so", at = .at, open = FindingState::Open.label(), watched = FindingState::Watched.label()))]
     FindingUnborn { at: String },
 
     #[error("{}", text!("{at}: a finding that is “{from}” cannot become “{to}”", at = .at, from = .from.label(), to = .to.label()))]

@@ -97,7 +97,8 @@ fn promised() -> Vec<(String, Gate, Verdict)> {
         ("The bookkeeper, 1993", Gate::Proven, Verdict::Yes),
         ("The schoolroom, 1991", Gate::RolesFilled, Verdict::No),
         ("The family computer, 1996", Gate::SafeToSwitchOn, Verdict::NotKnown),
-        ("The studio, 1999", Gate::PartsFit, Verdict::Yes),
+        // Its board's posts were looked at and are missing: what that does under power, nobody knows.
+        ("The studio, 1999", Gate::PartsFit, Verdict::NotKnown),
         ("The net café, 2001", Gate::PartsFit, Verdict::No),
     ]
     .map(|(name, gate, verdict)| (name.to_owned(), gate, verdict))

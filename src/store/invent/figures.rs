@@ -98,7 +98,8 @@ pub fn figures(kind: Kind, age: usize, chance: &mut Chance) -> Vec<(Figure, f64)
         }
         Kind::Processor => {
             let (bus, core) = ((Figure::BusClockMhz, of.bus_mhz), (Figure::CoreVoltageV, of.core_v));
-            vec![bus, core, (Figure::Multiplier, *chance.of(of.fixed))]
+            // Each brings its own cooler: machines have no role for one.
+            vec![bus, core, (Figure::Multiplier, *chance.of(of.fixed)), (Figure::CoolerNeeded, 0.0)]
         }
         Kind::MemoryModule => {
             let ns = *chance.of(&[60.0, 70.0]);
