@@ -97,7 +97,7 @@ fn a_question_that_nobody_answered_does_what_its_row_says() {
             ask = "The fuse of the keyboard?"
             topic = "fuses"
             power = "{}"
-            answer = [{{ name = "whole", say = "Whole", power = "nothing" }}]
+            answer = [{{ name = "whole", say = "Whole", power = "nothing" }}, {{ name = "none", say = "None", power = "nothing" }}]
             source = "common practice, no source"
             "#,
             row.0

@@ -101,7 +101,7 @@ ask = "Is the earth connected?"
 topic = "mains"
 power = "not_known"
 always_on = ["power_supply"]
-answer = [{ name = "connected", say = "Connected", power = "nothing" }]
+answer = [{ name = "connected", say = "Connected", power = "nothing" }, { name = "open", say = "Open", power = "no" }]
 source = "common practice, no source"
 "#;
 
@@ -135,7 +135,7 @@ ask = "Rails to ground?"
 topic = "rails"
 power = "not_known"
 shown_by = "rails-to-ground"
-answer = [{ name = "clear", say = "Clear", power = "nothing" }]
+answer = [{ name = "clear", say = "Clear", power = "nothing" }, { name = "shorted", say = "Shorted", power = "no" }]
 source = "common practice, no source"
 
 [[proof]]

@@ -12,7 +12,7 @@ mod work;
 
 use benchwright::assess::{Answers, Power, Reason, Verdict};
 use benchwright::record::*;
-use benchwright::rules::Rules;
+use benchwright::rules::{PowerEffect, Rules};
 
 use super::support::*;
 
@@ -149,7 +149,7 @@ fn what_could_hurt_and_was_not_looked_at_is_not_known() {
 fn a_second_look_at_one_thing_does_not_make_the_rest_unknown_but_years_do() {
     for (earlier, verdict) in [("2025-08-01", Verdict::Yes), ("2024-01-01", Verdict::NotKnown), ("", Verdict::NotKnown)]
     {
-        let mut board = part(1, "0001", Kind::Mainboard);
+        let mut board = board(&[]);
         board.surveys.push(survey(10, &board, at(earlier, 5), &ALL_WELL));
         board.surveys.push(survey(12, &board, at("2026-05-01", 6), &[("cell", "sound")]));
         assert_eq!(of_machine(vec![board, supply(true)]).verdict, verdict, "first looked at “{earlier}”");
@@ -186,7 +186,9 @@ fn open_work_that_holds_power_or_storage_is_a_no_and_stands_before_what_is_not_k
         let power = of_machine(vec![board, supply(true)]);
         assert_eq!(power.verdict, Verdict::No, "{what}");
         assert!(matches!(power.reasons[0], Reason::Work { .. }));
-        assert!(matches!(power.reasons.last(), Some(Reason::Unsurveyed { .. })));
+        assert!(power.reasons.iter().any(|reason| matches!(reason, Reason::Unsurveyed { .. })));
+        let effects: Vec<PowerEffect> = power.reasons.iter().map(Reason::power_effect).collect();
+        assert!(effects.is_sorted_by(|before, after| before >= after), "{effects:?}");
     }
     let mut board = board(&ALL_WELL);
     board.findings.push(finding(50, &board, "rust", at("2026-01-05", 5), Severity::Slight));
