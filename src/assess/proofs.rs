@@ -135,16 +135,17 @@ fn age(rule: &ProofRule, run: Moment, today: NaiveDate) -> Standing {
 }
 
 /// What is not certainly before a run and voids it: work whose rule says so, a capacitor replaced, and where the proof
-/// decides over power all work that changes something. Work in the restorer's own words voids what work of its nature
-/// voids, unless it touched nothing electrical. Work that failed or is under way has touched the part as well.
+/// decides over power all work that changes something. Work in the restorer's own words voids that proof and what work
+/// of its nature voids, unless it touched nothing electrical. Work that failed or is under way has touched the part as well.
 fn voided_by(file: &PartFile, proof: &ProofRule, run: Moment, rules: &Rules) -> Option<Standing> {
     let is_before_power = proof.decides_power();
     let voids = |work: &&Work| match (rules.work(&work.rule), work.touches) {
         (Some(rule), _) => rule.voids.contains(&proof.name) || (is_before_power && rule.nature != Nature::Care),
         (None, Touches::NothingElectrical) => false,
-        (None, Touches::Electrical | Touches::Unstated) if is_before_power => true,
-        (None, Touches::Electrical) => rules.own_work_voids(Some(work.nature), file.part.kind, &proof.name),
-        (None, Touches::Unstated) => rules.own_work_voids(None, file.part.kind, &proof.name),
+        (None, Touches::Electrical) => {
+            is_before_power || rules.own_work_voids(Some(work.nature), file.part.kind, &proof.name)
+        }
+        (None, Touches::Unstated) => is_before_power || rules.own_work_voids(None, file.part.kind, &proof.name),
     };
     let work = file.work.iter().filter(|work| work.state.has_touched());
     let work = work.filter(|work| !run.is_surely_after(work.changed)).find(voids).map(|work| work.id);

@@ -328,7 +328,7 @@ impl Reason {
                 text!("{whose}: a reading is out of its limits: {read}.", whose = whose, read = read)
             }
             Self::FigureUntold { figure, .. } => {
-                let figure = figure.label().to_lowercase();
+                let figure = lower_first(figure.label());
                 text!("{part}: its design does not say: {figure}.", part = named, figure = figure)
             }
             Self::PartProof { proof, standing, .. } => {
@@ -487,7 +487,8 @@ fn power_on_sentence(logbook: &Logbook, machine: MachineId, power_on: PowerOnId)
     }
 }
 
-fn lower_first(text: &str) -> String {
+/// A label within a sentence: units and names keep their capitals.
+pub(in crate::assess) fn lower_first(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
 }

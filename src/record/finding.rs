@@ -22,6 +22,7 @@ crate::words! {
     /// | from | to | by |
     /// |---|---|---|
     /// | – | open | a survey, capacitor positions, a failed piece of work, or by hand |
+    /// | – | watched | a survey that found what the eye can stand in for |
     /// | open, returned | watched | the restorer: looked at again by a date, holds nothing |
     /// | open, returned, watched | cured | work done |
     /// | open, returned, watched, cured | confirmed | a later look that answers "sound" |

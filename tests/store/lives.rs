@@ -34,6 +34,8 @@ fn findings_live_as_their_table_says() {
         &[Open, Confirmed],
         &[Open, Watched, Confirmed],
         &[Open, Cured, Returned, Cured],
+        &[Watched],
+        &[Watched, Confirmed],
     ];
     for (number, states) in allowed.iter().enumerate() {
         live(&store, &format!("good {number}"), states).unwrap_or_else(|error| panic!("{states:?}: {error}"));

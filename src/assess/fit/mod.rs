@@ -27,7 +27,7 @@ pub use build::{Asked, Build, Tally};
 pub(in crate::assess) use connectors::may_offer;
 pub use connectors::{Link, Plugged};
 pub use model::{Model, Models, Noted, Piece, Port, Volts};
-pub use power::{draw_figures, draws, draws_current, watts};
+pub use power::{draw_asked_of, draw_figures, draws, draws_current, watts};
 pub use roles::{
     Placed, RoleFill, Uses, competing, note_unplugged, of_machine, part_reasons, role_reasons, roles, uses,
 };

@@ -20,6 +20,11 @@ pub fn draw_figures() -> impl Iterator<Item = Figure> {
     DRAWS.into_iter().map(|(_, figure)| figure)
 }
 
+/// The figure that is asked for where nothing is told of what a kind draws.
+pub fn draw_asked_of(kind: Kind) -> Figure {
+    if matches!(kind, Kind::Cooler | Kind::Fan) { Figure::Current12vA } else { Figure::Current5vA }
+}
+
 /// Kinds that draw enough from the supply to be counted; what else is plugged in draws milliamperes, or has a lead of
 /// its own. Common practice, no source.
 pub fn draws_current(kind: Kind) -> bool {
@@ -96,8 +101,7 @@ fn unknown_draws(pieces: &[Piece]) -> Vec<Because> {
             }
             seen.push(design);
         }
-        let figure =
-            if matches!(piece.kind(), Kind::Cooler | Kind::Fan) { Figure::Current12vA } else { Figure::Current5vA };
+        let figure = draw_asked_of(piece.kind());
         because.push(Because::FigureMissing { constraint: Constraint::Power, part: piece.part(), figure });
     }
     because

@@ -2,7 +2,7 @@
 
 use super::because::{Because, SetVoltage, Verdict};
 use super::candidates::Loss;
-use crate::assess::reason::{finding_name, machine_name, part_name, role_name};
+use crate::assess::reason::{finding_name, lower_first, machine_name, part_name, role_name};
 use crate::record::{Figure, Logbook, PartId, Word};
 use crate::rules::Rules;
 use crate::trade::drive::{Capacity, Outcome};
@@ -66,12 +66,12 @@ impl Because {
                 finding = finding_name(logbook, rules, *of, *finding).to_lowercase()
             ),
             Self::FigureMissing { figure, .. } => {
-                text!("Not told of {part}: {figure}.", part = part, figure = figure.label().to_lowercase())
+                text!("Not told of {part}: {figure}.", part = part, figure = lower_first(figure.label()))
             }
             Self::FigureNonsense { figure, value, .. } => text!(
                 "{part}: {figure} cannot be {value}, so it counts as not told.",
                 part = part,
-                figure = figure.label().to_lowercase(),
+                figure = lower_first(figure.label()),
                 value = value
             ),
             Self::SettingUnreadable { setting, said, .. } => text!(

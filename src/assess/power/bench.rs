@@ -23,10 +23,8 @@ pub(super) fn untold_figure(part: &PartAnswers) -> Option<Reason> {
         Kind::PowerSupply => (!RATINGS.iter().any(|figure| tells(*figure))).then_some(Figure::Rating5vA),
         Kind::Processor | Kind::Coprocessor if !tells(Figure::CoreVoltageV) => Some(Figure::CoreVoltageV),
         kind if fit::draws_current(kind) => {
-            let asked = fit::draw_figures().filter(|figure| Figure::asked_of(kind).contains(figure));
-            let mut asked = asked.peekable();
-            let first = asked.peek().copied();
-            if asked.any(tells) { None } else { first }
+            let mut asked = fit::draw_figures().filter(|figure| Figure::asked_of(kind).contains(figure));
+            if asked.any(tells) { None } else { Some(fit::draw_asked_of(kind)) }
         }
         _ => None,
     };

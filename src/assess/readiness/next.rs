@@ -6,7 +6,7 @@ use super::{Gate, GateAnswer, GateState};
 use crate::assess::answers::PartAnswers;
 use crate::assess::fit::{self, Because};
 use crate::assess::outstanding::{Job, Task};
-use crate::assess::reason::{Reason, finding_name, machine_name, part_name, role_name};
+use crate::assess::reason::{Reason, finding_name, lower_first, machine_name, part_name, role_name};
 use crate::record::{FaultCaseId, Figure, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word};
 use crate::rules::{Paper, ProofRule, Rules};
 use crate::text;
@@ -265,7 +265,7 @@ impl Next {
             Self::Survey { .. } => text!("Survey {part}", part = named),
             Self::Identify { .. } => text!("Say what {part} is and what it plugs into", part = named),
             Self::TellFigure { figure, .. } => {
-                text!("Tell of {part}: {figure}", part = named, figure = figure.label().to_lowercase())
+                text!("Tell of {part}: {figure}", part = named, figure = lower_first(figure.label()))
             }
             Self::Exchange { .. } => text!("Put another part in the place of {part}", part = named),
             Self::Set { .. } => text!("Set {part} right, and note how it is set", part = named),

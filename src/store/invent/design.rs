@@ -139,6 +139,11 @@ pub const AGES: [Age; 4] = [
 ];
 
 impl Age {
+    /// The answer that board and supply give about the plug between them.
+    pub fn plug_answer(&self) -> &'static str {
+        if self.plug == "atx-20" { "atx" } else { "two-plug" }
+    }
+
     /// The first year of the age.
     pub fn first_year(&self) -> u32 {
         self.years.0

@@ -161,6 +161,8 @@ pub fn invent(number: u32, ground: &Ground, found: &mut Found, chance: &mut Chan
         }
     }
     if chance.percent(30) {
+        let result = *chance.of(&[PowerOnResult::Well, PowerOnResult::Faulty, PowerOnResult::Stopped]);
+        let is_sound = matches!(stage, Stage::WorkDone | Stage::Proven | Stage::PapersComplete);
         change.put(PowerOn {
             id: key(&mut || chance.id()),
             machine: id,
@@ -168,7 +170,7 @@ pub fn invent(number: u32, ground: &Ground, found: &mut Found, chance: &mut Chan
             configuration: String::new(),
             settings: String::new(),
             steps: String::new(),
-            result: *chance.of(&[PowerOnResult::Well, PowerOnResult::Faulty, PowerOnResult::Stopped]),
+            result: if is_sound { PowerOnResult::Well } else { result },
             happened: String::new(),
             who: "A. Nobody".to_owned(),
         });

@@ -3,14 +3,14 @@
 use super::super::authoring::{Deed, PartAuthor, key, moment};
 use super::Ground;
 use super::chance::Chance;
-use super::design::{Invented, KINDS};
+use super::design::{AGES, Invented, KINDS};
 use super::machine::{Condition, Wanted};
 use crate::assess::outstanding;
 use crate::record::{
     Answer, Capacitor, CapacitorLook, CapacitorState, CustodyAct, CustodyEvent, Dielectric, Entry, FromFactory, Given,
     Kind, Marking, Mounting, Originality, Part, PartId, Reading, Setting, Surface, Survey, Valuation, When, WorkState,
 };
-use crate::rules::Question;
+use crate::rules::{PowerEffect, Question};
 
 /// Invents the part of a number; `containers` are parts that others may be inside.
 pub fn invent(
@@ -66,14 +66,15 @@ pub fn invent(
     capacitors(&mut author, day(ground, arrived), condition, chance);
     match condition {
         Condition::Well => {
-            survey(&mut author, day(ground, arrived), condition, chance);
+            let plug = want.map(|want| AGES[want.age].plug_answer());
+            survey(&mut author, day(ground, arrived), plug, chance);
             author.pass_all_proofs(day(ground, chance.between(1, 20)), "A. Nobody", &mut || chance.id());
         }
         // One in twenty-five was never looked at.
         Condition::AsFound if !chance.percent(4) => {
-            survey(&mut author, day(ground, arrived), condition, chance);
+            survey(&mut author, day(ground, arrived), None, chance);
             if chance.percent(12) {
-                survey(&mut author, day(ground, arrived / 3), condition, chance);
+                survey(&mut author, day(ground, arrived / 3), None, chance);
             }
             work(&mut author, day(ground, arrived / 4), chance);
             rest(&mut author, ground, arrived, chance);
@@ -187,8 +188,8 @@ fn capacitors(author: &mut PartAuthor, on: When, condition: Condition, chance: &
             capacitor: position.id,
             looked: moment(on),
             state,
-            measured_uf: position.capacitance_uf.map(|uf| uf * f64::from(chance.between(80, 108)) / 100.0),
-            esr_mohm: Some(f64::from(chance.between(15, 400))),
+            measured_uf: position.capacitance_uf.map(|uf| uf * f64::from(chance.between(85, 108)) / 100.0),
+            esr_mohm: Some(f64::from(chance.between(15, 400))).filter(|_| condition == Condition::AsFound),
             leakage_ua: None,
             replaced_by: String::new(),
             note: String::new(),
@@ -203,13 +204,17 @@ fn capacitors(author: &mut PartAuthor, on: When, condition: Condition, chance: &
     }
 }
 
-/// A survey of every question; six or so of its answers raise something.
-fn survey(author: &mut PartAuthor, on: When, condition: Condition, chance: &mut Chance) {
+/// The questions to a board and to a supply about the plug between them, which the two answer alike.
+const PLUG_QUESTIONS: [&str; 2] = ["power-plug", "supply-plugs"];
+
+/// A survey of every question; six or so of its answers raise something. With `plug`, what board and supply say of the
+/// plug between them, every answer is one that power waits for nothing by.
+fn survey(author: &mut PartAuthor, on: When, plug: Option<&str>, chance: &mut Chance) {
     let questions = author.questions();
     let can_raise = |question: &Question| question.answers.iter().any(|answer| answer.finding.is_some());
     let mut raising: Vec<usize> = (0..questions.len()).filter(|at| can_raise(&questions[*at])).collect();
     chance.shuffle(&mut raising);
-    let is_well = condition == Condition::Well;
+    let is_well = plug.is_some();
     raising.truncate(if is_well { 0 } else { chance.between(3, 10) as usize });
     let mut answers = Vec::new();
     for (at, question) in questions.iter().enumerate() {
@@ -218,14 +223,17 @@ fn survey(author: &mut PartAuthor, on: When, condition: Condition, chance: &mut 
             .answers
             .iter()
             .filter(|answer| answer.finding.is_some() == raises)
+            .filter(|answer| !is_well || answer.power < PowerEffect::NotKnown)
             .map(|answer| answer.name.as_str())
             .collect();
         let always = question.always_on.contains(&author.file.part.kind);
-        let given = match chance.between(0, 99) {
+        let of_plug = plug.filter(|_| PLUG_QUESTIONS.contains(&question.name.as_str()));
+        let given = match (of_plug, chance.between(0, 99)) {
+            (Some(plug), _) => Given::Is(plug.into()),
             _ if is_well && choices.is_empty() && !always => Given::DoesNotApply,
-            0..4 if !is_well => Given::NotLooked,
-            4..6 if !is_well => Given::CouldNotTell,
-            6..8 if !is_well && !always => Given::DoesNotApply,
+            (_, 0..4) if !is_well => Given::NotLooked,
+            (_, 4..6) if !is_well => Given::CouldNotTell,
+            (_, 6..8) if !is_well && !always => Given::DoesNotApply,
             _ if choices.is_empty() => Given::NotLooked,
             _ => Given::Is((*chance.of(&choices)).into()),
         };

@@ -6,11 +6,11 @@ use super::super::authoring::{Deed, Ids, PartAuthor, key, moment};
 use super::noted::{fault_case, proof, reading};
 use super::pictures::photographs;
 use super::tables::{
-    AnswerRow, CapacitorRow, CustodyRow, OrderRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
+    AnswerRow, CapacitorRow, CustodyRow, DecisionRow, OrderRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
 };
 use super::{Book, Fault, Sheet, Shot, find};
 use crate::record::{
-    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Logbook,
+    Answer, Attachment, Capacitor, CapacitorLook, Change, CustodyEvent, Dielectric, Given, Hold, Kind, Logbook, Look,
     Marking, MaterialUse, Mounting, Nature, Originality, Part, PartId, Setting, Survey, Valuation, When, Work,
     WorkAfter,
 };
@@ -23,6 +23,7 @@ enum Act<'a> {
     Capacitors(&'a CapacitorRow),
     CapacitorsAgain(&'a CapacitorRow),
     Work(&'a WorkRow),
+    Decision(&'a DecisionRow),
     Proof(&'a ProofRow),
     Reading(&'a ReadingRow),
     Custody(&'a CustodyRow),
@@ -156,6 +157,7 @@ fn acts<'a>(row: &'a PartRow, book: &Book) -> Vec<(When, Act<'a>)> {
     acts.extend(row.capacitors.iter().map(|one| (one.on, Act::Capacitors(one))));
     acts.extend(row.reading.iter().map(|one| (one.on, Act::Reading(one))));
     acts.extend(row.work.iter().map(|one| (one.on, Act::Work(one))));
+    acts.extend(row.decision.iter().map(|one| (one.on, Act::Decision(one))));
     // New capacitors are looked at once they are in.
     let later = |one: &'a CapacitorRow| one.later.as_ref().map(|later| (later.on, Act::CapacitorsAgain(one)));
     acts.extend(row.capacitors.iter().filter_map(later));
@@ -212,6 +214,7 @@ fn perform(
             author.capacitors(on, ids);
         }
         Act::Work(one) => work(one, on, book, author, ids)?,
+        Act::Decision(one) => author.put(decision(one, on, book, author, ids)?),
         Act::Proof(one) => author.put(proof(one, Some(part), None, book, ids)?),
         Act::Reading(one) => author.put(reading(one, Some(part), None, book, ids)),
         Act::Custody(one) => author.put(CustodyEvent {
@@ -313,6 +316,30 @@ fn later_looks(row: &CapacitorRow, on: When, author: &PartAuthor, ids: &mut Ids)
         .collect()
 }
 
+fn decision(
+    row: &DecisionRow,
+    on: When,
+    book: &Book,
+    author: &PartAuthor,
+    ids: &mut Ids,
+) -> Result<Look, String> {
+    let known = author.file.findings.iter().find(|known| *known.finding.what == *row.finding);
+    let known = known.ok_or_else(|| format!("“{}” is no finding of it", row.finding))?;
+    Ok(Look {
+        id: key(ids),
+        finding: known.finding.id,
+        looked: moment(on),
+        state: row.state,
+        severity: known.severity(),
+        share_percent: known.last().and_then(|last| last.share_percent),
+        again_by: When::Unknown,
+        reason: row.reason.clone(),
+        survey: None,
+        work: None,
+        who: row.who.clone().unwrap_or_else(|| book.keeper.clone()),
+    })
+}
+
 fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut Ids) -> Result<(), String> {
     let who = row.who.as_deref().unwrap_or(&book.keeper);
     if row.rule.is_empty() {
@@ -332,7 +359,7 @@ fn work(row: &WorkRow, on: When, book: &Book, author: &mut PartAuthor, ids: &mut
             reason: row.reason.clone(),
             reversible: None,
             note: row.note.clone(),
-            touches: crate::record::Touches::Unstated,
+            touches: row.touches,
         });
         return Ok(());
     }

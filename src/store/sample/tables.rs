@@ -7,8 +7,9 @@ use serde::Deserialize;
 use super::date::Told;
 use super::subject::Subject;
 use crate::record::{
-    AttachmentKind, CapacitorState, CapacitorUse, CaseState, CustodyAct, Dielectric, FromFactory, Kind, MarkUse,
-    Mounting, Originality, PhotoView, PowerOnResult, ProofResult, Standing, Surface, TrialResult, WorkState,
+    AttachmentKind, CapacitorState, CapacitorUse, CaseState, CustodyAct, Dielectric, FindingState, FromFactory, Kind,
+    MarkUse, Mounting, Originality, PhotoView, PowerOnResult, ProofResult, Standing, Surface, Touches, TrialResult,
+    WorkState,
 };
 
 /// Everything that one file may hold; all files together are the sample.
@@ -200,6 +201,8 @@ pub struct PartRow {
     #[serde(default)]
     pub work: Vec<WorkRow>,
     #[serde(default)]
+    pub decision: Vec<DecisionRow>,
+    #[serde(default)]
     pub proof: Vec<ProofRow>,
     #[serde(default)]
     pub reading: Vec<ReadingRow>,
@@ -306,6 +309,20 @@ pub struct WorkRow {
     pub reason: String,
     #[serde(default)]
     pub note: String,
+    /// What work in one's own words touched.
+    #[serde(default)]
+    pub touches: Touches,
+}
+
+/// What somebody decided about a finding of the part.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct DecisionRow {
+    pub finding: String,
+    pub on: Told,
+    pub state: FindingState,
+    pub who: Option<String>,
+    pub reason: String,
 }
 
 /// Work that comes after other work by hand; each piece by its part's tag and its rule or title.

@@ -18,14 +18,9 @@ struct Workshop {
 
 impl Workshop {
     fn new() -> Self {
-        let plug = [(Side::Offers, "atx-20", 1)];
-        let designs = vec![
-            design(301, Kind::Mainboard, ("1997", "1999"), &[(Side::Needs, "atx-20", 1)]),
-            design(302, Kind::PowerSupply, ("1997", "1999"), &plug),
-        ];
-        let (mut board, mut supply) = (part(1, "0001", Kind::Mainboard), part(2, "0002", Kind::PowerSupply));
-        board.part.design = Some(id(301));
-        supply.part.design = Some(id(302));
+        let designs = vec![board_design(301, ("1997", "1999")), supply_design(302, ("1997", "1999"))];
+        let board = made_to(part(1, "0001", Kind::Mainboard), &designs[0]);
+        let supply = made_to(part(2, "0002", Kind::PowerSupply), &designs[1]);
         let roles = [(401, Kind::Mainboard), (402, Kind::PowerSupply)];
         Self { board, supply, designs, machine: machine(400, "Orla", ("1997", "1999"), &roles) }
     }

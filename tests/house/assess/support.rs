@@ -7,6 +7,7 @@ use benchwright::rules::Rules;
 use chrono::NaiveDate;
 use uuid::Uuid;
 
+use crate::fitting::figure_of;
 use crate::records::{self, when};
 
 pub fn day(text: &str) -> NaiveDate {
@@ -147,6 +148,32 @@ pub fn design(number: u128, kind: Kind, years: (&str, &str), connectors: &[(Side
         file.connectors.push(DesignConnector { id: id(number * 100 + at as u128), ..connector });
     }
     file
+}
+
+/// Writes figures into a design.
+pub fn tell(file: &mut DesignFile, figures: &[(Figure, f64)]) {
+    let design = file.design.id;
+    file.figures.extend(figures.iter().map(|(figure, value)| figure_of(design, *figure, *value)));
+}
+
+/// The design of a board that tells what is asked before power: the plug that feeds it, and what it draws.
+pub fn board_design(number: u128, years: (&str, &str)) -> DesignFile {
+    let mut file = design(number, Kind::Mainboard, years, &[(Side::Needs, "atx-20", 1)]);
+    tell(&mut file, &[(Figure::Current5vA, 2.0)]);
+    file
+}
+
+/// The design of a supply that tells its plug and what it gives.
+pub fn supply_design(number: u128, years: (&str, &str)) -> DesignFile {
+    let mut file = design(number, Kind::PowerSupply, years, &[(Side::Offers, "atx-20", 1)]);
+    tell(&mut file, &[(Figure::Rating3v3A, 14.0), (Figure::Rating5vA, 20.0), (Figure::Rating12vA, 8.0)]);
+    file
+}
+
+/// The part, made to a design.
+pub fn made_to(mut part: PartFile, design: &DesignFile) -> PartFile {
+    part.part.design = Some(design.design.id);
+    part
 }
 
 pub fn machine(number: u128, name: &str, window: (&str, &str), roles: &[(u128, Kind)]) -> MachineFile {
