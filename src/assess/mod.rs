@@ -28,6 +28,7 @@ pub mod supplies;
 pub mod templates;
 pub mod tie;
 pub mod tonight;
+pub mod touched;
 
 pub use answers::{Answers, MachineAnswers, PartAnswers};
 pub use making::{Making, TrueTo};

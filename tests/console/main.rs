@@ -14,6 +14,7 @@ mod readings;
 mod records;
 mod sample;
 mod supplies;
+mod touched;
 
 use std::process::{Command, Output};
 

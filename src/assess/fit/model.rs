@@ -284,13 +284,7 @@ impl<'r> Models<'r> {
                 && self.rules.finding(&file.finding.what).is_some_and(|rule| rule.by_eye)
         };
         let by_eye = answers.file.findings.iter().filter(by_eye).map(|file| file.finding.id).collect();
-        Piece {
-            answers: Arc::clone(answers),
-            model,
-            is_inside,
-            by_eye,
-            noted: Noted::all(&answers.file),
-        }
+        Piece { answers: Arc::clone(answers), model, is_inside, by_eye, noted: Noted::all(&answers.file) }
     }
 }
 

@@ -48,7 +48,9 @@ impl<'a> Wanted<'a> {
         }
         for role in giving.iter().filter(|role| role.required) {
             let family = |need: &String| self.rules.connectors.get(need).map(|row| row.family);
-            let may = |need: &String| family(need).is_some_and(|family| role.kinds().any(|kind| may_offer(kind, Some(family))));
+            let may = |need: &String| {
+                family(need).is_some_and(|family| role.kinds().any(|kind| may_offer(kind, Some(family))))
+            };
             must_offer.entry(role.id).or_default().extend(take(&mut open, may));
         }
         let board = pieces.iter().find(|piece| piece.kind() == Kind::Mainboard);

@@ -16,7 +16,7 @@ mod workshop;
 pub use connectors::{all_connectors, connector_row_ui};
 pub use day::past_date;
 pub use faults::{Faults, Faulty};
-pub use figure::{figure, figures};
+pub use figure::{Divider, dividers, figure, figures};
 pub use hours::HoursField;
 pub use lot::LotFacts;
 pub use money::{money_text, read_money};

@@ -148,7 +148,8 @@ pub fn with_adapter(adapter: PartId, view: &View<'_>) -> String {
 impl Row {
     fn of(candidate: Candidate, told: Vec<Told>, view: &View<'_>) -> Self {
         let file = view.logbook.part(candidate.part);
-        let mut name = file.map(|file| format!("{} {}", file.part.tag, view.logbook.title_of(file))).unwrap_or_default();
+        let mut name =
+            file.map(|file| format!("{} {}", file.part.tag, view.logbook.title_of(file))).unwrap_or_default();
         if let Some(adapter) = candidate.with {
             name = format!("{name}, {}", with_adapter(adapter, view));
         }

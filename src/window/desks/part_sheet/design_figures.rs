@@ -6,7 +6,7 @@ use super::about::About;
 use crate::record::{Change, DesignFigure, DesignFile, Figure, Word, figure_unit};
 use crate::store::Store;
 use crate::text;
-use crate::window::forms::figures;
+use crate::window::forms::{Divider, dividers, figures};
 use crate::window::outbox::Outbox;
 use crate::window::widgets::{Edit, Fact, remark, row_ui};
 
@@ -17,6 +17,8 @@ struct Told<'f> {
     label: &'f str,
     rows: Vec<&'f DesignFigure>,
     may_repeat: bool,
+    /// Whether each is a divider, that may belong to one bus clock.
+    divides: bool,
 }
 
 /// Turns a figure of the part's design into a field.
@@ -31,7 +33,11 @@ fn key(name: &str) -> String {
 }
 
 fn values(rows: &[&DesignFigure]) -> String {
-    rows.iter().map(|row| row.value.to_string()).collect::<Vec<_>>().join("; ")
+    let said = |row: &&DesignFigure| match row.at_bus_mhz {
+        Some(bus_mhz) => text!("{divider} at {bus} MHz", divider = row.value, bus = bus_mhz),
+        None => row.value.to_string(),
+    };
+    rows.iter().map(said).collect::<Vec<_>>().join("; ")
 }
 
 /// Draws the figures that are told or asked of the design's kind.
@@ -51,6 +57,7 @@ pub fn figures_ui(ui: &mut Ui, file: &DesignFile, edit: &mut Edit, outbox: &mut 
             label: known.map_or(name, |figure| figure.label()),
             rows: file.figures.iter().filter(|row| row.figure == name).collect(),
             may_repeat: known.is_some_and(|figure| figure.repeats_on(file.design.kind)),
+            divides: matches!(known, Some(Figure::PciDivider | Figure::AgpDivider)),
         };
         figure_ui(ui, &told, edit, outbox);
     }
@@ -93,11 +100,12 @@ fn source_ui(ui: &mut Ui, told: &Told<'_>, edit: &mut Edit, outbox: &mut Outbox)
 /// Writes what is typed, takes out what is not there any more, or says what is wrong beside it. Rows keep their keys
 /// and sources in their order.
 fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut Outbox) {
-    let values = match figures(typed, figure_unit(told.name)) {
+    let plain = || Ok(figures(typed, figure_unit(told.name))?.into_iter().map(|value| (value, None)).collect());
+    let values: Vec<Divider> = match if told.divides { dividers(typed) } else { plain() } {
         Ok(values) => values,
         Err(wrong) => return edit.refuse(key, typed, wrong),
     };
-    if values.iter().any(|value| *value < 0.0) {
+    if values.iter().any(|(value, _)| *value < 0.0) {
         return edit.refuse(key, typed, text!("“{typed}” cannot be: it is 0 or more.", typed = typed));
     }
     if values.len() > 1 && !told.may_repeat {
@@ -106,16 +114,16 @@ fn keep(told: &Told<'_>, typed: &str, edit: &mut Edit, key: &str, outbox: &mut O
     let title = text!("Change “{what}” of {design}", what = told.label, design = told.file.design.title());
     let mut change = Change::new(title);
     let source = told.rows.first().map(|row| row.source.clone()).unwrap_or_default();
-    for (at, value) in values.iter().copied().enumerate() {
+    for (at, (value, at_bus_mhz)) in values.iter().copied().enumerate() {
         change.put(match told.rows.get(at) {
-            Some(row) => DesignFigure { value, ..(*row).clone() },
+            Some(row) => DesignFigure { value, at_bus_mhz, ..(*row).clone() },
             None => DesignFigure {
                 id: Store::new_id(),
                 design: told.file.design.id,
                 figure: told.name.to_owned(),
                 value,
                 source: source.clone(),
-                at_bus_mhz: None,
+                at_bus_mhz,
             },
         });
     }
