@@ -29,6 +29,7 @@ pub mod supplies;
 pub mod templates;
 pub mod tie;
 pub mod tonight;
+pub mod touched;
 pub mod unknown_names;
 
 pub use answers::{Answers, MachineAnswers, PartAnswers};

@@ -432,7 +432,7 @@ fn waived_sentence(named: &str, logbook: &Logbook, rules: &Rules, part: PartId, 
 }
 
 /// A piece of work by its rule's words, or the restorer's own.
-fn work_name(logbook: &Logbook, rules: &Rules, part: PartId, work: WorkId) -> String {
+pub fn work_name(logbook: &Logbook, rules: &Rules, part: PartId, work: WorkId) -> String {
     let record = logbook.part(part).and_then(|file| file.work.iter().find(|known| known.id == work));
     record.map_or_else(String::new, |work| match rules.work(&work.rule) {
         Some(rule) => text::say(&rule.say).to_owned(),

@@ -26,6 +26,7 @@ mod schedule;
 mod sheet;
 mod supplies;
 mod tonight;
+mod touched;
 mod what_if;
 mod work_out;
 
@@ -70,6 +71,8 @@ enum Command {
     Part(part::Part),
     #[command(about = text!("List the work that is outstanding, in working order"))]
     Outstanding(outstanding::Outstanding),
+    #[command(about = text!("List own work that does not say what it touched, or state it"))]
+    Touched(touched::Touched),
     #[command(about = text!("Say at which gate machines stand, and whether power may be applied"))]
     Readiness(readiness::Readiness),
     #[command(about = text!("Say whether a machine’s parts fit, and why"))]
@@ -121,6 +124,7 @@ impl Command {
             Self::Parts(parts) => parts.answer(json),
             Self::Part(part) => part.answer(json),
             Self::Outstanding(outstanding) => outstanding.answer(json),
+            Self::Touched(touched) => touched.answer(json),
             Self::Readiness(readiness) => readiness.answer(json),
             Self::Fit(fit) => fit.answer(json),
             Self::Candidates(candidates) => candidates.answer(json),

@@ -2,9 +2,9 @@
 //!
 //! JSON: `{"work": [{"part": "0042", "title": "Cut the cell out", "rule": "cut-out", "state": "open", "hold":
 //! "storage", "doable": true, "after": [], "minutes": 10, "wait_hours": 0, "who": "oneself", "nature": "repair",
-//! "sitting": "soldering", "materials": […], "tools": […], "cautions": […], "findings": [keys]}, …], "totals": {"tasks":
+//! "sitting": "soldering", "materials": […], "tools": […], "cautions": […], "findings": [keys], "touches": null}, …], "totals": {"tasks":
 //! 4, "doable": 1, "minutes": 85, "wait_hours": 48}, "materials": [{"name": "Solder", "tasks": 2, "stock": 40.0}, …]}`.
-//! `rule` is null for work in the restorer's own words; `after` are the titles of what must be done first; `stock` is
+//! `rule` is null for work in the restorer's own words, and `touches` for all other; `after` are the titles of what must be done first; `stock` is
 //! null for a material that the logbook does not list.
 
 use std::fmt::Write as _;
@@ -16,8 +16,9 @@ use super::opened::{MaterialForm, Opened, TotalsForm, Which, material_forms, tot
 use super::{Answer, as_json};
 use crate::assess::outstanding::hours_text;
 use crate::assess::outstanding::materials;
+use crate::assess::touched::said;
 use crate::assess::{PartAnswers, Task, Totals};
-use crate::record::{Competence, FindingId, Hold, Nature, Word as _, WorkState};
+use crate::record::{Competence, FindingId, Hold, Nature, Touches, Word as _, WorkState};
 use crate::text;
 
 #[derive(Args)]
@@ -57,6 +58,7 @@ pub struct TaskForm {
     tools: Vec<String>,
     cautions: Vec<String>,
     findings: Vec<FindingId>,
+    touches: Option<Touches>,
 }
 
 impl Outstanding {
@@ -105,8 +107,15 @@ pub fn forms(tasks: &[Task], opened: &Opened) -> Vec<TaskForm> {
         tools: said(task.tools()),
         cautions: said(task.cautions()),
         findings: task.findings.clone(),
+        touches: touches(task, opened),
     };
     tasks.iter().map(form).collect()
+}
+
+/// What work in the restorer's own words touches; `None` for work by rule.
+fn touches(task: &Task, opened: &Opened) -> Option<Touches> {
+    let record = opened.logbook.part(task.part)?.work.iter().find(|work| task.work == Some(work.id))?;
+    record.is_own().then_some(record.touches)
 }
 
 impl TaskForm {
@@ -124,6 +133,9 @@ impl TaskForm {
         }
         if self.who != Competence::Oneself {
             let _ = write!(line, ", {}", self.who.label());
+        }
+        if let Some(touches) = self.touches {
+            let _ = write!(line, ", {}", said(touches));
         }
         for caution in &self.cautions {
             let _ = write!(line, "\n      ! {caution}");

@@ -147,6 +147,7 @@ impl App {
             can_redo: self.session.as_ref().is_some_and(|session| session.redo_name().is_some()),
             can_go_back: !self.came_from.is_empty(),
             placing: if self.page == Page::Placement { self.desks.placement.placing() } else { Placing::default() },
+            is_asking_touch: self.page == Page::Touched && self.desks.touched.is_asking(),
         }
     }
 
@@ -200,6 +201,10 @@ impl App {
             Command::Look(act) => self.desks.viewer.act(act),
             Command::Place(act) => {
                 self.desks.placement.act(act);
+                ctx.request_repaint();
+            }
+            Command::Touch(act) => {
+                self.desks.touched.act(act);
                 ctx.request_repaint();
             }
             Command::Find => self.finder.open(),
@@ -268,6 +273,9 @@ impl App {
             self.came_from.remove(0);
         }
         self.page = page;
+        if page == Page::Touched {
+            self.desks.touched.opened();
+        }
     }
 
     fn take_news(&mut self) {
@@ -379,6 +387,7 @@ impl App {
             aim,
             copies,
             kit,
+            touched,
             tables,
             tables_to_read,
             forget,
@@ -396,6 +405,9 @@ impl App {
         }
         for (part, spot) in spots {
             self.desks.part_sheet.show(part, spot);
+        }
+        if let Some(work) = touched {
+            self.desks.touched.choose(work);
         }
         if let Some(kit) = kit {
             self.desks.supplies.show(kit);

@@ -7,6 +7,7 @@ use egui::{Key, KeyboardShortcut, Modifiers};
 use serde::{Deserialize, Serialize};
 
 use super::desks::placement::{PlaceAct, Placing};
+use super::desks::touched::TouchAct;
 use super::page::Page;
 use super::viewer::Act;
 use crate::record::PhotoId;
@@ -35,6 +36,8 @@ pub enum Command {
     Look(Act),
     /// Something done with the proposal of the Placement desk.
     Place(PlaceAct),
+    /// Says of the piece of own work that is asked about what it touched.
+    Touch(TouchAct),
     /// Opens the finder.
     Find,
     /// Goes to the Shelf with the text field ready.
@@ -73,11 +76,13 @@ pub struct Situation {
     pub can_go_back: bool,
     /// What can be done with the proposal on show.
     pub placing: Placing,
+    /// Whether it is asked what a piece of own work touched.
+    pub is_asking_touch: bool,
 }
 
 impl Command {
     /// Every command that needs no further word, in the order of the menu.
-    pub const LISTED: [Self; 53] = [
+    pub const LISTED: [Self; 56] = [
         Self::Go(Page::Intake),
         Self::Go(Page::Shelf),
         Self::Go(Page::Bench),
@@ -86,6 +91,7 @@ impl Command {
         Self::Go(Page::Supplies),
         Self::Go(Page::Offer),
         Self::Go(Page::Sorting),
+        Self::Go(Page::Touched),
         Self::Go(Page::Welcome),
         Self::GoBack,
         Self::SearchShelf,
@@ -97,6 +103,8 @@ impl Command {
         Self::Place(PlaceAct::ALL[0]),
         Self::Place(PlaceAct::ALL[1]),
         Self::Place(PlaceAct::ALL[2]),
+        Self::Touch(TouchAct::ALL[0]),
+        Self::Touch(TouchAct::ALL[1]),
         Self::OpenLogbook,
         Self::NewLogbook,
         Self::OpenSample,
@@ -137,11 +145,13 @@ impl Command {
     pub fn label(&self) -> String {
         match self {
             Self::Go(Page::Intake) => text!("Log a part").to_owned(),
+            Self::Go(Page::Touched) => Page::Touched.label().to_owned(),
             Self::Go(page) => text!("Go to {desk}", desk = page.label()),
             Self::GoBack => text!("Go back").to_owned(),
             Self::LookAt(..) => text!("Look at the photograph").to_owned(),
             Self::Look(act) => act.label().to_owned(),
             Self::Place(act) => act.label().to_owned(),
+            Self::Touch(act) => act.label().to_owned(),
             Self::Find => text!("Find a command or a part").to_owned(),
             Self::SearchShelf => text!("Search the shelf").to_owned(),
             Self::SearchPhotographs => text!("Search all photographs").to_owned(),
@@ -174,6 +184,7 @@ impl Command {
             Self::LookAt(..) => Page::Photograph.tooltip(),
             Self::Look(act) => act.tooltip(),
             Self::Place(act) => act.tooltip(),
+            Self::Touch(act) => act.tooltip(),
             Self::Find => text!("Type a few letters of a command, a tag or a machine’s name"),
             Self::SearchShelf => text!("Goes to the shelf, ready to type"),
             Self::SearchPhotographs => text!("Every photograph of the logbook, by part, kind, view and date"),
@@ -203,9 +214,11 @@ impl Command {
             Self::Go(Page::Placement) => keys(Key::Num4),
             Self::Go(Page::Supplies) => keys(Key::Num5),
             Self::Go(Page::Offer) => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::O)),
+            Self::Go(Page::Touched) => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::T)),
             Self::GoBack => Some(KeyboardShortcut::new(Modifiers::ALT, Key::ArrowLeft)),
             Self::Look(act) => Some(act.shortcut()),
             Self::Place(act) => Some(act.shortcut()),
+            Self::Touch(act) => Some(act.shortcut()),
             Self::Find => keys(Key::G),
             Self::SearchShelf => keys(Key::F),
             Self::SearchPhotographs => Some(KeyboardShortcut::new(Modifiers::COMMAND | Modifiers::SHIFT, Key::F)),
@@ -227,6 +240,7 @@ impl Command {
             Self::GoBack => situation.can_go_back,
             Self::Look(_) => situation.is_looking,
             Self::Place(act) => situation.placing.allows(*act),
+            Self::Touch(_) => situation.is_asking_touch,
             Self::LookAt(..) | Self::SearchShelf | Self::SearchPhotographs | Self::Paste | Self::CloseLogbook => {
                 situation.has_logbook
             }
@@ -264,7 +278,9 @@ impl Command {
         let is_typing = ctx.text_edit_focused();
         with_keys
             .into_iter()
-            .filter(|(command, _)| !(is_typing && matches!(command, Self::Undo | Self::Redo | Self::Paste)))
+            .filter(|(command, _)| {
+                !(is_typing && matches!(command, Self::Undo | Self::Redo | Self::Paste | Self::Touch(_)))
+            })
             .filter(|(command, _)| command.applies(situation))
             .find_map(|(command, keys)| ctx.input_mut(|input| input.consume_shortcut(&keys)).then_some(command))
     }

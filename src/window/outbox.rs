@@ -13,10 +13,10 @@ use super::pictures::Pictures;
 use super::settings::{Hours, Settings, Touch};
 use super::taking_in::TakingIn;
 use super::viewer::Aim;
-use crate::assess::Answers;
+use crate::assess::{Answers, Reason};
 use crate::paper::supplies::SuppliesTable;
 use crate::photo::{TakenAt, TakenIn};
-use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark, When};
+use crate::record::{Change, KitId, Logbook, PartId, Photo, PhotoId, PhotoMark, When, WorkId};
 use crate::rules::Rules;
 use crate::store::{Kept, Store};
 
@@ -57,6 +57,8 @@ pub struct Outbox {
     pub spots: Vec<(PartId, Spot)>,
     /// Pages to be printed: they are written to a file and shown in the desktop's browser.
     pub pages: Vec<PrintedPage>,
+    /// The piece of own work that is asked about first.
+    pub touched: Option<WorkId>,
     /// The kit to be shown on the Supplies desk.
     pub kit: Option<KitId>,
     /// The hours there are for the bench, to be remembered.
@@ -217,6 +219,20 @@ impl Outbox {
     pub fn show_kit(&mut self, kit: KitId) {
         self.kit = Some(kit);
         self.go(Page::Supplies);
+    }
+
+    /// Asks what own work touched, of this piece first.
+    pub fn ask_touched(&mut self, work: WorkId) {
+        self.touched = Some(work);
+        self.go(Page::Touched);
+    }
+
+    /// Goes to where a reason is settled.
+    pub fn settle(&mut self, part: PartId, reason: &Reason) {
+        match reason {
+            Reason::TouchUnstated { work, .. } => self.ask_touched(*work),
+            reason => self.show(part, Spot::of(reason)),
+        }
     }
 
     /// Hands a change over to be written.

@@ -21,6 +21,8 @@ pub enum Page {
     Supplies,
     /// A part that is offered, at the fair.
     Offer,
+    /// What own work touched, where it does not say so.
+    Touched,
     /// A part's capacitor desk.
     Capacitors(PartId),
     /// A photograph over the whole window; the viewer knows which.
@@ -38,6 +40,7 @@ impl Page {
         match self {
             Self::Part(_) | Self::Capacitors(_) | Self::Photograph | Self::Sorting | Self::Offer => Self::Shelf,
             Self::Machine(_) => Self::Machines,
+            Self::Touched => Self::Bench,
             desk => desk,
         }
     }
@@ -56,6 +59,7 @@ impl Page {
             Self::Sorting => text!("Photographs to sort"),
             Self::Supplies => text!("Supplies"),
             Self::Offer => text!("Offered a part"),
+            Self::Touched => text!("What did this work touch?"),
             Self::Capacitors(_) => text!("Capacitor desk"),
             Self::Photograph => text!("Photograph"),
         }
@@ -74,6 +78,7 @@ impl Page {
             Self::Placement => text!("See which spare would go best into which machine, and why"),
             Self::Sorting => text!("Say what photographs are of that came in together"),
             Self::Offer => text!("Have I one, which machine lacks it, what would it improve"),
+            Self::Touched => text!("Says of work in your own words whether it touched anything electrical"),
             Self::Supplies => text!("Stock, kits, what to buy, and what it all cost"),
             Self::Capacitors(_) => text!("Every capacitor position of one part"),
             Self::Photograph => text!("Looks at a photograph"),
@@ -89,7 +94,7 @@ impl Page {
             Self::Part(_) | Self::Capacitors(_) => Mark::Part,
             Self::Supplies => Mark::Supplies,
             Self::Placement => Mark::Placement,
-            Self::Bench => Mark::Bench,
+            Self::Bench | Self::Touched => Mark::Bench,
             Self::Machines | Self::Machine(_) => Mark::Machines,
         }
     }

@@ -15,6 +15,7 @@ mod readings;
 mod records;
 mod sample;
 mod supplies;
+mod touched;
 
 use std::process::{Command, Output};
 

@@ -4,9 +4,7 @@ use std::collections::BTreeSet;
 
 use benchwright::assess::{Answers, Gate, PartState, Standing, Verdict};
 use benchwright::photo::{Colours, Picture, drawing, measure};
-use benchwright::record::{
-    CapacitorState, CaseState, Custody, FindingState, Kind, Logbook, Touches, Word, WorkState,
-};
+use benchwright::record::{CapacitorState, CaseState, Custody, FindingState, Kind, Logbook, Touches, Word, WorkState};
 use benchwright::rules::Rules;
 use benchwright::store::{Store, sample};
 use chrono::{Days, NaiveDate};

@@ -129,8 +129,9 @@ fn every_command_with_keys_is_carried_out_by_them() {
                 press_in_one_frame(&mut hand, &command);
                 assert!(closes(&hand));
             }
-            // Shown below, over a photograph; and in `placement` and `placement_tried`, on the Placement desk.
-            Command::Look(_) | Command::Place(_) => {}
+            // Shown below, over a photograph; in `placement` and `placement_tried`, on the Placement desk; and in
+            // `touched`, of own work.
+            Command::Look(_) | Command::Place(_) | Command::Touch(_) => {}
             other => panic!("{other:?} has keys, but nothing here shows what they do"),
         }
     }

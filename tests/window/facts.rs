@@ -279,3 +279,35 @@ fn a_reading_a_setting_and_a_proof_carry_the_day_on_which_they_were_made() {
     press(&mut hand, "Keep the proof");
     assert_eq!(file(&hand, supply.id).proofs[0].run.on.to_string(), "2026-03-01");
 }
+
+#[test]
+fn a_divider_may_belong_to_one_bus_clock() {
+    let design = design(Kind::Mainboard);
+    let mut board = part("0042", Kind::Mainboard, "");
+    board.design = Some(design.id);
+    let mut change = Change::new("Log a board");
+    change.put(design.clone());
+    let mut hand = sheet(&board, change);
+    hand.press("Change the design…");
+    hand.press("Bus clock by PCI clock: –");
+    replace(&mut hand, "Bus clock by PCI clock", "2 at 66,667 MHz; 3 @ 100;4");
+    key(&mut hand, Key::Enter);
+    let rows = |hand: &Hand| -> Vec<(f64, Option<f64>)> {
+        let session = hand.window.state().session().unwrap();
+        let rows = &session.logbook.design(design.id).unwrap().figures;
+        let mut rows: Vec<_> = rows.iter().map(|row| (row.value, row.at_bus_mhz)).collect();
+        rows.sort_by(|one, other| one.0.total_cmp(&other.0));
+        rows
+    };
+    let told = [(2.0, Some(66.667)), (3.0, Some(100.0)), (4.0, None)];
+    assert_eq!(rows(&hand), told);
+    // What is shown can be typed again.
+    hand.press("Bus clock by PCI clock: 2 at 66.667 MHz; 3 at 100 MHz; 4");
+    replace(&mut hand, "Bus clock by PCI clock", "3 at fast");
+    key(&mut hand, Key::Enter);
+    assert!(says(&hand, "is no figure"));
+    replace(&mut hand, "Bus clock by PCI clock", "3 at 0");
+    key(&mut hand, Key::Enter);
+    assert!(says(&hand, "“3 at 0” is no divider at a bus clock: write 3 at 100."));
+    assert_eq!(rows(&hand), told);
+}

@@ -37,6 +37,7 @@ mod sorting;
 mod supplies;
 mod taking_in;
 mod theme;
+mod touched;
 mod verdicts;
 mod viewer;
 mod watched;

@@ -98,7 +98,7 @@ fn pages(hand: &Hand) -> Vec<(String, Page)> {
     let parts = [of_kind(Kind::Mainboard), of_kind(Kind::PowerSupply), of_kind(Kind::HardDisk), lent];
     let mut pages: Vec<(String, Page)> = Page::DESKS.iter().map(|page| (page.label().to_owned(), *page)).collect();
     pages.extend(parts.map(|file| (format!("{} {}", file.part.tag, file.part.name), Page::Part(file.part.id))));
-    pages.extend([Page::Sorting, Page::Offer].map(|page| (page.label().to_owned(), page)));
+    pages.extend([Page::Sorting, Page::Offer, Page::Touched].map(|page| (page.label().to_owned(), page)));
     pages.extend(
         logbook.machines.iter().take(2).map(|file| (file.machine.name.clone(), Page::Machine(file.machine.id))),
     );

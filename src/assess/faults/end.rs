@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use crate::record::{
     CaseState, Change, FaultCaseFile, Finding, FindingSource, FindingState, Hold, Id, Look, Moment, Name, Nature,
-    PartFile, Severity, When, Work, WorkState,
+    PartFile, Severity, Touches, When, Work, WorkState,
 };
 use crate::rules::Rules;
 use crate::text;
@@ -77,7 +77,7 @@ pub fn found(
             reason: String::new(),
             reversible: None,
             note: String::new(),
-            touches: crate::record::Touches::Unstated,
+            touches: Touches::Electrical,
         });
     }
     change

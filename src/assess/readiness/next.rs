@@ -6,8 +6,10 @@ use super::{Gate, GateAnswer, GateState};
 use crate::assess::answers::PartAnswers;
 use crate::assess::fit::{self, Because};
 use crate::assess::outstanding::{Job, Task};
-use crate::assess::reason::{Reason, finding_name, lower_first, machine_name, part_name, role_name};
-use crate::record::{FaultCaseId, Figure, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word};
+use crate::assess::reason::{Reason, finding_name, lower_first, machine_name, part_name, role_name, work_name};
+use crate::record::{
+    FaultCaseId, Figure, FindingId, Hold, Logbook, MachineFile, MachineId, PartId, RoleId, Word, WorkId,
+};
 use crate::rules::{Paper, ProofRule, Rules};
 use crate::text;
 
@@ -37,6 +39,11 @@ pub enum Next {
     /// Say what the part is, and what its design plugs into.
     Identify {
         part: PartId,
+    },
+    /// Say what work in the restorer's own words touched.
+    StateTouch {
+        part: PartId,
+        work: WorkId,
     },
     /// Tell a figure of the part's design.
     TellFigure {
@@ -181,6 +188,7 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         | Reason::CapacitorState { part, .. }
         | Reason::WorkedSince { part, .. }
         | Reason::AnswersApart { part, .. } => Next::Survey { part: *part },
+        Reason::TouchUnstated { part, work } => Next::StateTouch { part: *part, work: *work },
         Reason::FigureUntold { part, figure } => Next::TellFigure { part: *part, figure: *figure },
         Reason::EssentialPlanned { part } => Next::Fit { part: *part, role: None },
         Reason::PartProof { part, proof, .. } => Next::Prove { part: *part, proof: Arc::clone(proof) },
@@ -193,7 +201,6 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         | Reason::SupplyMissing { .. }
         | Reason::BoardMissing { .. }
         | Reason::Waived { .. }
-        | Reason::TouchUnstated { .. }
         | Reason::ReadingOut { .. }
         | Reason::PowerOnWent { .. }
         | Reason::RoleCrowded { .. }
@@ -213,6 +220,7 @@ impl Next {
             | Self::TellFigure { part, .. }
             | Self::Exchange { part }
             | Self::Set { part }
+            | Self::StateTouch { part, .. }
             | Self::Cool { part }
             | Self::FindConnector { part, .. }
             | Self::Fetch { part }
@@ -234,6 +242,7 @@ impl Next {
             Self::FillRole { .. } => "fill_role",
             Self::Survey { .. } => "survey",
             Self::Identify { .. } => "identify",
+            Self::StateTouch { .. } => "state_touch",
             Self::TellFigure { .. } => "tell_figure",
             Self::Exchange { .. } => "exchange",
             Self::Set { .. } => "set",
@@ -264,6 +273,10 @@ impl Next {
             }
             Self::Survey { .. } => text!("Survey {part}", part = named),
             Self::Identify { .. } => text!("Say what {part} is and what it plugs into", part = named),
+            Self::StateTouch { part, work } => {
+                let work = work_name(logbook, rules, *part, *work);
+                text!("State what “{work}” touched on {part}", work = work, part = named)
+            }
             Self::TellFigure { figure, .. } => {
                 text!("Tell of {part}: {figure}", part = named, figure = lower_first(figure.label()))
             }

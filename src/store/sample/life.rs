@@ -6,7 +6,8 @@ use super::super::authoring::{Deed, Ids, PartAuthor, key, moment};
 use super::noted::{fault_case, proof, reading};
 use super::pictures::photographs;
 use super::tables::{
-    AnswerRow, CapacitorRow, CustodyRow, DecisionRow, OrderRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow, WorkRow,
+    AnswerRow, CapacitorRow, CustodyRow, DecisionRow, OrderRow, PartRow, ProofRow, ReadingRow, SurveyRow, ValuationRow,
+    WorkRow,
 };
 use super::{Book, Fault, Sheet, Shot, find};
 use crate::record::{
@@ -316,13 +317,7 @@ fn later_looks(row: &CapacitorRow, on: When, author: &PartAuthor, ids: &mut Ids)
         .collect()
 }
 
-fn decision(
-    row: &DecisionRow,
-    on: When,
-    book: &Book,
-    author: &PartAuthor,
-    ids: &mut Ids,
-) -> Result<Look, String> {
+fn decision(row: &DecisionRow, on: When, book: &Book, author: &PartAuthor, ids: &mut Ids) -> Result<Look, String> {
     let known = author.file.findings.iter().find(|known| *known.finding.what == *row.finding);
     let known = known.ok_or_else(|| format!("“{}” is no finding of it", row.finding))?;
     Ok(Look {

@@ -9,6 +9,7 @@ pub mod placement;
 pub mod shelf;
 pub mod sorting;
 pub mod supplies;
+pub mod touched;
 pub mod welcome;
 
 use egui::Ui;
@@ -33,6 +34,7 @@ pub struct Desks {
     pub placement: placement::Placement,
     pub sorting: sorting::Sorting,
     pub supplies: supplies::Supplies,
+    pub touched: touched::Touched,
     pub viewer: Viewer,
 }
 
@@ -47,7 +49,13 @@ impl Desks {
             Page::Photograph => self.viewer.subject(),
             Page::Intake => Some(Target::Intake),
             Page::Capacitors(part) => Some(Target::Part(part)),
-            Page::Welcome | Page::Machines | Page::Placement | Page::Sorting | Page::Supplies | Page::Offer => None,
+            Page::Welcome
+            | Page::Machines
+            | Page::Placement
+            | Page::Sorting
+            | Page::Supplies
+            | Page::Touched
+            | Page::Offer => None,
         };
         part.unwrap_or(Target::Sorting)
     }
@@ -107,6 +115,7 @@ impl Desks {
             }
             Page::Offer => self.offer.ui(ui, view, outbox),
             Page::Supplies => self.supplies.ui(ui, view, outbox),
+            Page::Touched => self.touched.ui(ui, view, outbox),
             Page::Capacitors(part) => self.part_sheet.positions_ui(ui, part, view, outbox),
             Page::Photograph => self.viewer.ui(ui, view, outbox),
         }

@@ -60,6 +60,8 @@ pub struct TableState {
     at: usize,
     /// Set when the chosen row must come into view.
     follow: bool,
+    /// Set when the table is to take the focus.
+    takes_keys: bool,
 }
 
 /// What was done in a table.
@@ -174,6 +176,9 @@ impl Table<'_> {
         let response = ui.interact(body, id, Sense::focusable_noninteractive());
         response.widget_info(|| WidgetInfo::labeled(Role::Table, true, name));
         let mut opened = None;
+        if std::mem::take(&mut state.takes_keys) {
+            response.request_focus();
+        }
         if response.has_focus() {
             ui.memory_mut(|memory| {
                 let filter = EventFilter { vertical_arrows: true, ..EventFilter::default() };
@@ -284,6 +289,18 @@ impl Table<'_> {
 }
 
 impl TableState {
+    /// Chooses a row, and brings it into view when next drawn.
+    pub fn choose(&mut self, key: Id, at: usize) {
+        self.chosen = Some(key);
+        self.at = at;
+        self.follow = true;
+    }
+
+    /// Has the table take the focus when next drawn.
+    pub fn take_keys(&mut self) {
+        self.takes_keys = true;
+    }
+
     /// Brings the chosen row into view when next drawn, or the top when there is none.
     pub fn show_top(&mut self) {
         self.chosen = None;

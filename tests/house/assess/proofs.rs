@@ -111,8 +111,7 @@ fn a_run_dated_ahead_is_none() {
 fn a_figure_of_its_own_that_no_pass_can_have_makes_a_pass_none() {
     let rules = rules_of(&format!("{TABLES}\n{WARM}"));
     // 70 °C: the bound of the row. 6.1 V on +5 V: beyond the 5 % of the ATX power supply design guide 0.9.
-    let cases =
-        [("Warmest place", 55.0, "°C", true), ("Warmest place", 85.0, "°C", false), ("+5 V", 6.1, "V", false)];
+    let cases = [("Warmest place", 55.0, "°C", true), ("Warmest place", 85.0, "°C", false), ("+5 V", 6.1, "V", false)];
     for (quantity, value, unit, good) in cases {
         let mut file = supply(at("2026-05-01", 5), ProofResult::Passed);
         file.proofs.push(proof(41, "warm-run", at("2026-05-01", 6), ProofResult::Passed));

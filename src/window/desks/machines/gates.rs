@@ -118,8 +118,8 @@ fn reason_ui(ui: &mut Ui, gate: Gate, reason: &Reason, view: &View<'_>, outbox: 
             match reason.part() {
                 Some(part) => {
                     let button = egui::Button::new(body(&sentence).color(tokens.ink)).frame(false).wrap();
-                    if ui.add(button).on_hover_text(text!("Opens the part’s sheet where it is settled")).clicked() {
-                        outbox.show(part, Spot::of(reason));
+                    if ui.add(button).on_hover_text(text!("Opens where it is settled")).clicked() {
+                        outbox.settle(part, reason);
                     }
                 }
                 None => {
@@ -151,7 +151,10 @@ pub fn step_ui(
     match next.part() {
         Some(part) => {
             if link_ui(ui, &sentence).clicked() {
-                outbox.show(part, Spot::of_next(next, view));
+                match next {
+                    Next::StateTouch { work, .. } => outbox.ask_touched(*work),
+                    next => outbox.show(part, Spot::of_next(next, view)),
+                }
             }
         }
         None => drop(ui.label(written(sentence))),

@@ -6,7 +6,7 @@ use super::about::{About, act_ui};
 use super::placing::Placing;
 use super::section::Section;
 use super::spot::Spot;
-use crate::assess::{Task, Verdict};
+use crate::assess::{Reason, Task, Verdict};
 use crate::counted;
 use crate::record::{Custody, Hold, Kind, Word, WorkState};
 use crate::text;
@@ -52,11 +52,11 @@ impl Head {
             });
         });
         ui.add_space(2.0 * GRID);
-        self.power_ui(ui, about).or(wish)
+        self.power_ui(ui, about, outbox).or(wish)
     }
 
     /// Whether power may be applied; the spot of the reason that was pressed.
-    fn power_ui(&mut self, ui: &mut Ui, about: &About<'_>) -> Option<Spot> {
+    fn power_ui(&mut self, ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) -> Option<Spot> {
         let power = about.view.answers.power_of_part(about.part().id)?;
         let mut spot = None;
         let word = match power.verdict {
@@ -78,7 +78,10 @@ impl Head {
             let sentence = reason.sentence(about.view.logbook, about.view.rules);
             let button = Button::new(body(sentence).color(ui.tokens().ink)).frame(false).wrap();
             if ui.add(button).on_hover_text(text!("Shows where it is settled")).clicked() {
-                spot = Spot::of(reason);
+                match reason {
+                    Reason::TouchUnstated { work, .. } => outbox.ask_touched(*work),
+                    reason => spot = Spot::of(reason),
+                }
             }
         }
         let rest = power.reasons.len().saturating_sub(REASONS);

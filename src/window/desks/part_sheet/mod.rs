@@ -35,7 +35,7 @@ use std::collections::HashMap;
 use egui::scroll_area::ScrollAreaOutput;
 use egui::{Align, Key, Modifiers, ScrollArea, Ui, vec2};
 
-pub use self::about::figure;
+pub use self::about::{day_text, figure};
 pub use self::map::set_map;
 pub use self::papers::added as attached;
 pub use self::section::Section;

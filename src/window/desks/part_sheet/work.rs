@@ -8,17 +8,19 @@ use super::map::shown_ui;
 use super::order::Orders;
 use super::overhaul::Overhaul;
 use crate::assess::outstanding::{Shown, shown};
+use crate::assess::touched::{is_unstated, own_work};
 use crate::assess::{Task, TaskKey};
 use crate::counted;
 use crate::paper::WorkSheet;
-use crate::record::{Hold, Nature, Word, Work, WorkId, WorkState};
+use crate::record::{Hold, Word, Work, WorkId, WorkState};
 use crate::text;
 use crate::text::say;
-use crate::window::forms::work::{add_by_hand, begin, take_up_again, wait};
+use crate::window::forms::work::{Own, add_own, begin, change_own, take_up_again, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
 use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::photographs::strip_ui;
+use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{body, choice_ui, field_ui, hold_ui, link_ui, mark_ui, press_ui, remark, strong};
 
@@ -42,7 +44,7 @@ pub struct WorkList {
 struct ByHand {
     title: String,
     hold: Hold,
-    nature: Nature,
+    own: Own,
 }
 
 impl WorkList {
@@ -87,6 +89,7 @@ impl WorkList {
         for (at, task) in tasks.iter().enumerate() {
             ui.push_id(at, |ui| self.task_ui(ui, about, at, task, next.as_ref(), outbox));
         }
+        unstated_ui(ui, about, outbox);
         self.by_hand_ui(ui, about, outbox);
         self.overhaul.ui(ui, about, outbox);
         self.done_ui(ui, about, outbox);
@@ -128,6 +131,8 @@ impl WorkList {
                 self.form_ui(ui, about, task, outbox);
             } else {
                 self.acts_ui(ui, about, task, outbox);
+                let record = about.file.work.iter().find(|work| task.work == Some(work.id));
+                own_ui(ui, about, record, outbox);
                 // It stays on show, though it may no longer be the next.
                 if self.orders.ui(ui, about, at, task, outbox) {
                     self.open = Some(task.key());
@@ -189,7 +194,7 @@ impl WorkList {
         ui.add_space(2.0 * GRID);
         let Some(by_hand) = &mut self.by_hand else {
             if link_ui(ui, text!("Add work of your own…")).clicked() {
-                self.by_hand = Some(ByHand { title: String::new(), hold: Hold::Ready, nature: Nature::Care });
+                self.by_hand = Some(ByHand { title: String::new(), hold: Hold::Ready, own: Own::NEW });
             }
             return;
         };
@@ -197,8 +202,7 @@ impl WorkList {
         ui.horizontal_wrapped(|ui| {
             let holds: Vec<(Hold, &str)> = Hold::ALL.iter().map(|hold| (*hold, before_text(*hold))).collect();
             choice_ui(ui, text!("To be done"), &mut by_hand.hold, &holds, 60.0 * GRID);
-            let natures: Vec<(Nature, &str)> = Nature::ALL.iter().map(|word| (*word, word.label())).collect();
-            choice_ui(ui, text!("It is"), &mut by_hand.nature, &natures, 36.0 * GRID);
+            by_hand.own.ui(ui, None);
         });
         let (mut keep, mut away) = (false, false);
         ui.horizontal(|ui| {
@@ -209,7 +213,7 @@ impl WorkList {
         if keep && title.is_empty() {
             wrong_ui(ui, text!("Say what is to be done."));
         } else if keep {
-            outbox.change(add_by_hand(about.file, None, title, by_hand.hold, by_hand.nature, about.view.today));
+            outbox.change(add_own(about.file, title, by_hand.hold, by_hand.own, about.view.today));
             self.by_hand = None;
         } else if away {
             self.by_hand = None;
@@ -246,8 +250,8 @@ impl WorkList {
         ui.horizontal_wrapped(|ui| {
             let tokens = ui.tokens();
             let (mark, colour) = match work.state {
-                WorkState::Done => (crate::window::theme::marks::Mark::Done, tokens.gate_passed),
-                _ => (crate::window::theme::marks::Mark::Away, tokens.ink_weak),
+                WorkState::Done => (Mark::Done, tokens.gate_passed),
+                _ => (Mark::Away, tokens.ink_weak),
             };
             mark_ui(ui, mark, colour);
             let line = format!("{}: {title}", work.state.label());
@@ -275,6 +279,7 @@ impl WorkList {
                 Some(false) => drop(ui.label(remark(ui, text!("It cannot be undone.")))),
                 None => {}
             }
+            own_ui(ui, about, Some(work), outbox);
             let marks =
                 about.file.photos.iter().filter(|file| file.marks.iter().any(|mark| mark.work == Some(work.id)));
             strip_ui(ui, about.view, marks, outbox);
@@ -283,6 +288,33 @@ impl WorkList {
             }
         });
     }
+}
+
+/// What a piece in own words is and touches, to be changed where it stands.
+fn own_ui(ui: &mut Ui, about: &About<'_>, work: Option<&Work>, outbox: &mut Outbox) {
+    let Some((work, mut own)) = work.and_then(|work| Some((work, Own::of(work)?))) else { return };
+    if own.ui(ui, Some(&title_of(work, about))) {
+        outbox.change(change_own(about.file, work, own));
+    }
+}
+
+/// The way to the list on which it is said what own work touched, while some does not say so.
+fn unstated_ui(ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
+    let unstated: Vec<&Work> = own_work(about.file).into_iter().filter(|work| is_unstated(work)).collect();
+    let Some(first) = unstated.first() else { return };
+    ui.add_space(2.0 * GRID);
+    ui.horizontal_wrapped(|ui| {
+        mark_ui(ui, Mark::PowerUnknown, ui.tokens().power_unknown);
+        let count = unstated.len();
+        ui.label(body(counted!(
+            "{count} piece of work does not say what it touched.",
+            "{count} pieces of work do not say what they touched.",
+            count
+        )));
+        if link_ui(ui, text!("State it…")).clicked() {
+            outbox.ask_touched(first.id);
+        }
+    });
 }
 
 /// What a page about a part is called: its tag, but for what no file name carries.

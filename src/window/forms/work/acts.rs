@@ -2,11 +2,12 @@
 
 use chrono::NaiveDate;
 
-use super::Ending;
+use super::{Ending, Own};
 use crate::assess::Task;
 use crate::assess::findings::after_work;
 use crate::assess::outstanding::{blank_work, record_of};
-use crate::record::{Change, Entry, FindingId, Hold, Moment, Nature, PartFile, Step, Work, WorkAfter, WorkState};
+use crate::assess::touched::{self, Piece};
+use crate::record::{Change, Entry, FindingId, Hold, Moment, Nature, PartFile, Step, Word, Work, WorkAfter, WorkState};
 use crate::rules::Rules;
 use crate::store::Store;
 use crate::text;
@@ -49,7 +50,33 @@ pub fn take_up_again(file: &PartFile, work: &Work, today: NaiveDate, rules: &Rul
     change
 }
 
-/// Adds a piece of work in the restorer's own words.
+/// Adds a piece of work in the restorer's own words, and what it touches where that is known already.
+pub fn add_own(file: &PartFile, title: &str, hold: Hold, own: Own, today: NaiveDate) -> Change {
+    let mut change = add_by_hand(file, None, title, hold, own.nature, today);
+    for step in &mut change.steps {
+        if let Step::Put(Entry::Work(work)) = step {
+            work.touches = own.touches;
+        }
+    }
+    change
+}
+
+/// Says otherwise what a piece of work in the restorer's own words is, or what it touches.
+pub fn change_own(file: &PartFile, work: &Work, own: Own) -> Change {
+    if own.nature == work.nature {
+        return touched::state(Piece { file, work }, own.touches);
+    }
+    let mut change = Change::new(text!(
+        "{nature} on {tag}: {work}",
+        nature = own.nature.label(),
+        tag = file.part.tag,
+        work = lower_first(&work.title)
+    ));
+    change.put(own.on(work.clone()));
+    change
+}
+
+/// Adds a piece of work in the restorer's own words that a finding calls for.
 pub fn add_by_hand(
     file: &PartFile,
     finding: Option<FindingId>,

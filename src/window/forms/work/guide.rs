@@ -4,6 +4,7 @@ use egui::Ui;
 
 use crate::assess::Task;
 use crate::assess::reason::finding_name;
+use crate::assess::touched;
 use crate::counted;
 use crate::record::{Competence, Nature};
 use crate::text;
@@ -47,6 +48,8 @@ pub fn guide_ui(ui: &mut Ui, task: &Task, view: &View<'_>) {
         words.push(counted!("then {count} hour that needs nobody", "then {count} hours that need nobody", hours));
     }
     words.push(nature_text(task.nature()).to_owned());
+    let record = || view.logbook.part(task.part)?.work.iter().find(|work| task.work == Some(work.id) && work.is_own());
+    words.extend(record().map(|work| touched::said(work.touches).to_owned()));
     ui.label(remark(ui, words.join(" · ")));
     let findings: Vec<String> = task
         .findings

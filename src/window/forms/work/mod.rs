@@ -4,18 +4,21 @@ mod acts;
 mod evidence;
 mod from_kits;
 mod guide;
+mod own;
 
 use egui::Ui;
 
-pub use acts::{add_by_hand, begin, done, put_behind, take_up_again, wait};
+pub use acts::{add_by_hand, add_own, begin, change_own, done, put_behind, take_up_again, wait};
 pub use guide::{guide_ui, heed_ui};
+pub use own::{Own, TOUCHES};
 
 use self::evidence::Evidence;
 use self::from_kits::FromKits;
 use super::past_date;
 use crate::assess::{Task, TaskKey};
 use crate::record::{
-    Change, Entry, MarkUse, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, Step, When, Work, WorkId, WorkState,
+    Change, Entry, MarkUse, Moment, Nature, PartId, Photo, PhotoMark, PhotoView, Step, Touches, When, Work, WorkId,
+    WorkState,
 };
 use crate::store::Store;
 use crate::text;
@@ -58,6 +61,8 @@ pub struct WorkForm {
     kits: FromKits,
     reason: String,
     reversible: Option<bool>,
+    /// Of work in the restorer's own words that touched the part.
+    own: Option<Own>,
     note: String,
     path: String,
     photographs: Vec<KeptFile>,
@@ -74,6 +79,7 @@ pub enum WorkAct {
 impl WorkForm {
     /// A form that proposes today and the logbook's keeper.
     pub fn new(task: &Task, ending: Ending, view: &View<'_>) -> Self {
+        let own = task.work.filter(|_| ending != Ending::Waived).and_then(|id| own_of(task.part, id, view));
         Self {
             part: task.part,
             task: task.key(),
@@ -86,6 +92,7 @@ impl WorkForm {
             kits: if ending == Ending::Done { FromKits::new(task, view) } else { FromKits::default() },
             reason: String::new(),
             reversible: None,
+            own,
             note: String::new(),
             path: String::new(),
             photographs: Vec::new(),
@@ -141,6 +148,9 @@ impl WorkForm {
             Ending::Waived => drop(notes_ui(ui, text!("Why it is left"), &mut self.reason, 2)),
             Ending::Failed => drop(notes_ui(ui, text!("What happened"), &mut self.reason, 2)),
         }
+        if let Some(own) = &mut self.own {
+            own.ui(ui, None);
+        }
         notes_ui(ui, text!("Note"), &mut self.note, 1);
         self.ending_ui(ui, task, view)
     }
@@ -156,7 +166,7 @@ impl WorkForm {
         }
         self.kits.ui(ui, view);
         self.evidence.ui(ui, view);
-        if task.nature() != Nature::Care {
+        if self.own.map_or(task.nature(), |own| own.nature) != Nature::Care {
             let choices = [
                 (None, text!("Not told")),
                 (Some(true), text!("Can be undone")),
@@ -220,6 +230,9 @@ impl WorkForm {
         if self.ending == Ending::Failed && self.reason.trim().is_empty() {
             return Err(text!("Say what happened.").to_owned());
         }
+        if self.own.is_some_and(|own| own.touches == Touches::Unstated) {
+            return Err(text!("Choose whether it touched something electrical.").to_owned());
+        }
         let ended = |work: Work| Work {
             state: self.ending.state(),
             changed: Moment { on, sequence: 0 },
@@ -229,7 +242,7 @@ impl WorkForm {
             reason: self.reason.trim().to_owned(),
             reversible: self.reversible,
             note: self.note.trim().to_owned(),
-            ..work
+            ..self.own.map_or_else(|| work.clone(), |own| own.on(work.clone()))
         };
         let mut change = acts::end(file, task, self.ending, ended, view.rules);
         let work = change.steps.iter().find_map(|step| match step {
@@ -247,6 +260,11 @@ impl WorkForm {
         }
         Ok(change)
     }
+}
+
+/// What is told of a record in the restorer's own words.
+fn own_of(part: PartId, work: WorkId, view: &View<'_>) -> Option<Own> {
+    view.logbook.part(part)?.work.iter().find(|known| known.id == work).and_then(Own::of)
 }
 
 /// Puts a photograph taken after the work, with the mark that ties the two.

@@ -39,10 +39,7 @@ fn what_is_watched_or_accepted_is_told_with_who_decided_it_and_when() {
         let scene = looked(found("residue", Severity::Plain), state, Severity::Plain, "Dry since years.");
         let (verdict, said) = scene.said();
         assert_eq!(verdict, Verdict::Yes, "{said:?}");
-        assert_eq!(
-            said,
-            [format!("0001 (Velmar mainboard): residue, {word} on 2026-03-01 by Ada: Dry since years.")]
-        );
+        assert_eq!(said, [format!("0001 (Velmar mainboard): residue, {word} on 2026-03-01 by Ada: Dry since years.")]);
     }
 }
 

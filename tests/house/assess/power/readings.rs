@@ -59,7 +59,8 @@ fn a_rail_out_of_its_limits_is_a_no_and_one_within_says_nothing() {
         assert_eq!(power.reasons.is_empty(), is_well);
     }
     let (_, said) = read("+5 V rail at the board", 6.1, "V").said();
-    let expected = "0001 (Velmar mainboard): a reading is out of its limits: +5 V rail at the board 6.1 V on 2026-05-10.";
+    let expected =
+        "0001 (Velmar mainboard): a reading is out of its limits: +5 V rail at the board 6.1 V on 2026-05-10.";
     assert_eq!(said, [expected]);
 }
 

@@ -125,6 +125,6 @@ fn work(about: &About<'_>, chosen: &HashSet<CapacitorId>) -> Option<Work> {
         reason: String::new(),
         reversible: None,
         note: names.join(", "),
-        touches: Touches::Unstated,
+        touches: Touches::Electrical,
     })
 }
