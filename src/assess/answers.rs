@@ -54,7 +54,7 @@ impl PartAnswers {
             part: file.part.id,
             making: Making::of(file, design.map(|file| &file.design)),
             totals: Totals::of(&tasks),
-            power: power::own_reasons(file, &tasks, &proofs, takes_current, rules, today),
+            power: power::own_reasons(file, design.map(|file| &**file), &tasks, &proofs, takes_current, rules, today),
             state: PartState::of(file, hold, !undecided.is_empty(), &proofs),
             file: Arc::clone(file),
             design: design.cloned(),

@@ -6,6 +6,7 @@ use super::fit::{self, Because};
 use super::making::TrueTo;
 use super::outstanding::Job;
 use super::proofs::Standing;
+use super::unknown_names::NameKind;
 use crate::record::{
     Capacitor, CapacitorId, CapacitorState, CaseState, Custody, FaultCaseId, Figure, Finding, FindingFile, FindingId,
     FindingState, Hold, Kind, Logbook, MachineId, Moment, PartId, PowerOnId, PowerOnResult, Reading, ReadingId, RoleId,
@@ -58,6 +59,8 @@ pub enum Reason {
     WorkedSince { part: PartId, work: WorkId },
     /// Two parts of a machine are not of the same plug, by what was seen.
     AnswersApart { part: PartId, question: Arc<Question>, other: PartId },
+    /// A record of the part, or of its design, has a name that no table holds: what it means nobody knows.
+    UnknownName { part: PartId, kind: NameKind, name: Box<str> },
     /// The design of a board or supply tells connectors, but not the plug between the two.
     PlugUntold { part: PartId },
     /// An open finding that no rule and nobody has decided any work for.
@@ -159,6 +162,7 @@ impl Reason {
             | Self::TouchUnstated { part, .. }
             | Self::WorkedSince { part, .. }
             | Self::AnswersApart { part, .. }
+            | Self::UnknownName { part, .. }
             | Self::PlugUntold { part }
             | Self::AnswerSays { part, .. }
             | Self::SaidNotToApply { part, .. }
@@ -267,6 +271,12 @@ impl Reason {
                 part = named,
                 other = part_name(logbook, *other),
                 question = text::say(&question.ask)
+            ),
+            Self::UnknownName { kind, name, .. } => text!(
+                "{part}: {kind} “{name}” is in no table: what it means is not known.",
+                part = named,
+                kind = kind.label().to_lowercase(),
+                name = name
             ),
             Self::PlugUntold { .. } => {
                 text!("{part}: its design does not say which plug joins board and supply.", part = named)

@@ -42,6 +42,7 @@ impl Reason {
             | Self::TouchUnstated { .. }
             | Self::WorkedSince { .. }
             | Self::PlugUntold { .. }
+            | Self::UnknownName { .. }
             | Self::FigureUntold { .. }
             | Self::NothingPlaced { .. }
             | Self::SupplyMissing { .. }

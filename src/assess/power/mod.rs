@@ -23,7 +23,8 @@ use super::fit::Because;
 use super::outstanding::Task;
 use super::proofs::ProofStanding;
 use super::reason::Reason;
-use crate::record::{Custody, Kind, MachineFile, PartFile, PartId};
+use super::unknown_names::{self, NameKind};
+use crate::record::{Custody, DesignFile, Kind, MachineFile, PartFile, PartId};
 use crate::rules::{PowerEffect, Rules};
 
 crate::words! {
@@ -165,6 +166,7 @@ fn lacking_proofs(part: &PartAnswers) -> impl Iterator<Item = (bool, Reason)> {
 /// What speaks against power on this part, taken for itself.
 pub(super) fn own_reasons(
     file: &PartFile,
+    design: Option<&DesignFile>,
     tasks: &[Task],
     proofs: &[ProofStanding],
     takes_current: bool,
@@ -188,8 +190,22 @@ pub(super) fn own_reasons(
         reasons.extend(facts::not_looked(file, proofs, rules, today));
         reasons.extend(readings::of_part(file, rules));
         reasons.extend(decisions::unproven_work(file, proofs, today));
+        reasons.extend(unknown_names(file, design, rules));
     }
+    reasons.retain(|reason| reason.power_effect() > PowerEffect::Nothing);
     reasons
+}
+
+/// Records of a part and its design with names that no table holds; a scheme of a date code says nothing about power.
+fn unknown_names(file: &PartFile, design: Option<&DesignFile>, rules: &Rules) -> Vec<Reason> {
+    let part = file.part.id;
+    let mut names = unknown_names::of_part(file, rules);
+    names.extend(design.into_iter().flat_map(|design| unknown_names::of_design(design, rules)));
+    names.retain(|name| name.kind != NameKind::Scheme);
+    names
+        .into_iter()
+        .map(|unknown| Reason::UnknownName { part, kind: unknown.kind, name: unknown.name.into() })
+        .collect()
 }
 
 /// The reason that a task is.

@@ -199,6 +199,7 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::PaperMissing { part, paper } => Next::File { part: *part, paper: *paper },
         Reason::NothingPlaced { .. }
         | Reason::SupplyMissing { .. }
+        | Reason::UnknownName { .. }
         | Reason::BoardMissing { .. }
         | Reason::Waived { .. }
         | Reason::ReadingOut { .. }
