@@ -119,7 +119,7 @@ pub enum Because {
     /// The best setting, where another is noted.
     CouldRun { part: PartId, bus_mhz: f64, multiplier: f64, core_mhz: f64 },
     /// The multiplier that is noted is none that the processor obeys.
-    NotObeyed { part: PartId, board: PartId, multiplier: f64 },
+    NotObeyed { part: PartId, board: PartId, multiplier: f64, is_fixed: bool },
     /// No setting of the board is one that the processor obeys.
     NoSetting { part: PartId, board: PartId },
     /// Slower than the processor is sold for.
@@ -193,7 +193,7 @@ impl Because {
             | Self::FigureMissing { .. }
             | Self::FigureNonsense { .. }
             | Self::SettingUnreadable { .. }
-            | Self::NotObeyed { .. }
+            | Self::NotObeyed { is_fixed: false, .. }
             | Self::NoCooler { is_needed: false, .. }
             | Self::NoCooler { may_come: true, .. }
             | Self::NeedUnmet { is_certain: false, .. } => Verdict::NotKnown,
@@ -215,7 +215,8 @@ impl Because {
                 TrueTo::Apart { .. } => Verdict::No,
                 TrueTo::NotKnown | TrueTo::Conflict => Verdict::NotKnown,
             },
-            Self::ByEye { .. }
+            Self::NotObeyed { is_fixed: true, .. }
+            | Self::ByEye { .. }
             | Self::RunsSlower { .. }
             | Self::ClockBeyond { .. }
             | Self::BankMixed { .. }

@@ -64,8 +64,6 @@ impl<'a> Given<'a> {
         const CLOCKS: [Setting; 4] = [Setting::BusClock, Setting::Multiplier, Setting::PciDivider, Setting::AgpDivider];
         let (board, processor) = (&self.board.model.board, &self.processor.model.processor);
         let counts = |setting: &Setting| match setting {
-            // A locked processor ignores the board's jumper.
-            Setting::Multiplier => processor.multipliers.len() != 1,
             Setting::PciDivider => board.has_pci,
             Setting::AgpDivider => board.has_agp,
             _ => true,
@@ -73,6 +71,10 @@ impl<'a> Given<'a> {
         let mut shaped: Option<(Board, Processor)> = None;
         for setting in CLOCKS.into_iter().filter(counts) {
             let Some((of, noted)) = self.noted(setting) else { continue };
+            let is_locked = setting == Setting::Multiplier && processor.multipliers.len() == 1;
+            if is_locked && noted.value.is_none() {
+                continue;
+            }
             let (board, processor) = shaped.get_or_insert_with(|| (board.clone(), processor.clone()));
             let is_read = match (setting, noted.value) {
                 (Setting::BusClock, Some(mhz)) => {
@@ -82,10 +84,18 @@ impl<'a> Given<'a> {
                     board.buses_mhz = vec![own.unwrap_or(mhz)];
                     true
                 }
+                // A locked processor ignores the board's jumper.
+                (Setting::Multiplier, Some(multiplier)) if processor.multipliers.len() == 1 => {
+                    if !processor.multipliers.contains(&multiplier) {
+                        let (part, board) = (self.processor.part(), of.part());
+                        because.push(Because::NotObeyed { part, board, multiplier, is_fixed: true });
+                    }
+                    true
+                }
                 (Setting::Multiplier, Some(multiplier)) => {
                     if !processor.multipliers.is_empty() && !processor.multipliers.contains(&multiplier) {
                         let (part, board) = (self.processor.part(), of.part());
-                        because.push(Because::NotObeyed { part, board, multiplier });
+                        because.push(Because::NotObeyed { part, board, multiplier, is_fixed: false });
                     }
                     board.multipliers = vec![multiplier];
                     processor.multipliers = Vec::new();
@@ -131,7 +141,7 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Judge
     let mut because = Vec::new();
     let noted = if asked.is_trial { None } else { given.as_noted(&mut because) };
     // What a note does not tell, or the processor does not obey, leaves open what it runs at.
-    let is_open = !because.is_empty();
+    let is_open = because.iter().any(|one| !matches!(one, Because::NotObeyed { is_fixed: true, .. }));
     let best = noted
         .as_ref()
         .and_then(|_| clock::best(&given.board.model.board, &given.processor.model.processor, given.memory_mhz()));

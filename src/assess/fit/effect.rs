@@ -41,11 +41,12 @@ impl Because {
             Self::ConnectorsUnknown { .. }
             | Self::AdapterRing { .. }
             | Self::SettingUnreadable { .. }
-            | Self::NotObeyed { .. }
+            | Self::NotObeyed { is_fixed: false, .. }
             | Self::NoSetting { .. }
             // What has no room hangs out of its slot, or is not in.
             | Self::NoRoom { .. } => NotKnown,
-            Self::ByEye { .. }
+            Self::NotObeyed { is_fixed: true, .. }
+            | Self::ByEye { .. }
             | Self::RunsSlower { .. }
             | Self::BankShort { .. }
             | Self::BankMixed { .. }

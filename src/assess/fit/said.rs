@@ -98,6 +98,12 @@ impl Because {
                 bus = said(*bus_mhz),
                 core = said(*core_mhz)
             ),
+            Self::NotObeyed { board, multiplier, is_fixed: true, .. } => text!(
+                "{board} is set to {multiplier} ×; the multiplier of {part} is fixed and does not obey it.",
+                board = name(*board),
+                multiplier = said(*multiplier),
+                part = part
+            ),
             Self::NotObeyed { board, multiplier, .. } => text!(
                 "{board} is set to {multiplier} ×, which {part} does not obey: what it runs at is not known.",
                 board = name(*board),
