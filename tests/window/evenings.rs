@@ -174,6 +174,21 @@ fn the_weeks_ahead_follow_hours_and_rank_at_once() {
 }
 
 #[test]
+fn a_machine_with_an_empty_role_has_no_date_until_it_is_filled() {
+    let mut change = change();
+    let vault = records::machine("The vault");
+    change.put(records::role(vault.id, Kind::Mainboard)).put(vault);
+    let mut hand = Hand::on(change, SIZE);
+    hand.window.get_by_role_and_label(Role::Tab, "Bench").click();
+    hand.window.run();
+    hand.press("Weeks ahead");
+    row(&mut hand, "The vault: when its roles are filled; 1 place is empty.");
+    assert!(says(&hand, "1 machine has no date until its roles are filled."));
+    press_row(&mut hand, "The vault: ");
+    assert!(!says(&hand, "at the earliest"), "no date anywhere");
+}
+
+#[test]
 fn what_is_due_leads_to_where_it_is_looked_at() {
     let mut hand = hand("Look again");
     let overdue = row(&mut hand, "Look 0042 (Veltrane board) over: nobody has yet.");

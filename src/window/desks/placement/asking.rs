@@ -165,7 +165,7 @@ fn answer(of: &Of, stop: &Stop, questions: &Receiver<(PartId, Stop)>, news: &dyn
 
 /// What the best proposal is worth where nothing is pinned or left out to try something.
 fn free(of: &Of, end: Instant, stop: &Stop) -> Option<(i64, bool)> {
-    let without = Ask { goals: of.ask.goals, ..Ask::default() };
+    let without = Ask { pins: Vec::new(), left_out: Vec::new(), ..of.ask.clone() };
     let asked = ask(&of.logbook, &of.answers, &of.rules, without).ok()?;
     let proposal: Proposal = propose(&asked, &|| left_until(end, stop));
     Some((proposal.worth, proposal.is_proven()))
