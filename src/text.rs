@@ -43,6 +43,15 @@ pub fn fill(template: &str, values: &[(&str, &dyn Display)]) -> String {
     filled
 }
 
+/// A figure to so many decimals; what rounds to −0 is 0.
+pub fn figure(value: f64, decimals: usize) -> String {
+    let said = format!("{value:.decimals$}");
+    match said.strip_prefix('-') {
+        Some(bare) if bare.bytes().all(|byte| matches!(byte, b'0' | b'.')) => bare.to_owned(),
+        _ => said,
+    }
+}
+
 /// One of two texts by count, with `{count}` filled in: `count("{count} part", "{count} parts", 3)`.
 pub fn count(one: &str, many: &str, count: usize) -> String {
     fill(say(if count == 1 { one } else { many }), &[("count", &count)])

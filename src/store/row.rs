@@ -4,6 +4,7 @@ use rusqlite::types::{ToSqlOutput, Value, ValueRef};
 use uuid::Uuid;
 
 use crate::record::{Answer, EntryKind, Id, Kind, Moment, Name, When, Word};
+use crate::text;
 
 /// What a column holds; tells how its image in the history is read back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -151,13 +152,25 @@ impl Field for Option<Moment> {
     }
 }
 
+/// What is wanted in a column, and what stands there.
+fn wrong(wanted: &str, value: ValueRef<'_>) -> String {
+    let found = match value {
+        ValueRef::Null => text!("nothing"),
+        ValueRef::Integer(_) => text!("a whole number"),
+        ValueRef::Real(_) => text!("a number"),
+        ValueRef::Text(_) => text!("a text"),
+        ValueRef::Blob(_) => text!("a key or other bytes"),
+    };
+    text!("{wanted} is wanted, {found} stands here", wanted = wanted, found = found)
+}
+
 fn text(value: ValueRef<'_>) -> Result<&str, String> {
-    value.as_str().map_err(|error| error.to_string())
+    value.as_str().map_err(|_| wrong(text!("a text"), value))
 }
 
 fn integer<T: TryFrom<i64>>(value: ValueRef<'_>) -> Result<T, String> {
-    let number = value.as_i64().map_err(|error| error.to_string())?;
-    T::try_from(number).map_err(|_| format!("{number} is out of range"))
+    let number = value.as_i64().map_err(|_| wrong(text!("a whole number"), value))?;
+    T::try_from(number).map_err(|_| text!("{number} is out of range", number = number))
 }
 
 impl Scalar for String {
@@ -193,7 +206,7 @@ impl<W: Word> Scalar for W {
 
     fn read(value: ValueRef<'_>) -> Result<Self, String> {
         let name = text(value)?;
-        W::named(name).ok_or_else(|| format!("“{name}” is none of its words"))
+        W::named(name).ok_or_else(|| text!("“{name}” is none of its words", name = name))
     }
 }
 
@@ -205,8 +218,8 @@ impl<T> Scalar for Id<T> {
     }
 
     fn read(value: ValueRef<'_>) -> Result<Self, String> {
-        let bytes = value.as_blob().map_err(|error| error.to_string())?;
-        Uuid::from_slice(bytes).map(Self::from_uuid).map_err(|error| error.to_string())
+        let bytes = value.as_blob().map_err(|_| wrong(text!("a key"), value))?;
+        Uuid::from_slice(bytes).map(Self::from_uuid).map_err(|_| wrong(text!("a key"), value))
     }
 }
 
@@ -262,7 +275,7 @@ impl Scalar for f64 {
     }
 
     fn read(value: ValueRef<'_>) -> Result<Self, String> {
-        value.as_f64().map(|figure| figure + 0.0).map_err(|error| error.to_string())
+        value.as_f64().map(|figure| figure + 0.0).map_err(|_| wrong(text!("a number"), value))
     }
 }
 
@@ -277,7 +290,8 @@ macro_rules! as_json {
             }
 
             fn read(value: ValueRef<'_>) -> Result<Self, String> {
-                let mut list: Self = serde_json::from_str(text(value)?).map_err(|error| error.to_string())?;
+                let list = serde_json::from_str(text(value)?);
+                let mut list: Self = list.map_err(|_| text!("the list in it cannot be read").to_owned())?;
                 list.shrink_to_fit();
                 Ok(list)
             }

@@ -132,3 +132,13 @@ fn what_cannot_be_read_gives_the_reason() {
     }
     assert_eq!(benchwright(&["work-out", "drive"]).status.code(), Some(2));
 }
+
+#[test]
+fn a_figure_that_rounds_to_nothing_has_no_sign() {
+    // The index of an ideal grey is 0 by ASTM E313; what is left of the sums is below what is printed.
+    for grey in ["808080", "ffffff"] {
+        let said = text(&["work-out", "colour", grey]);
+        assert!(said.contains("Yellowness 0.0") && !said.contains("-0"), "{said}");
+    }
+    assert!(text(&["work-out", "supply", "--atx", "5=-0"]).contains("+5 V: 0 V"));
+}

@@ -90,9 +90,15 @@ impl Colour {
 impl Form {
     fn said(&self) -> String {
         let Lab { l, a, b } = self.lab;
-        let mut lines = vec![format!("{}: L* {l:.1}, a* {a:.1}, b* {b:.1}", self.sample)];
+        let mut lines = vec![format!(
+            "{}: L* {}, a* {}, b* {}",
+            self.sample,
+            text::figure(l, 1),
+            text::figure(a, 1),
+            text::figure(b, 1)
+        )];
         if let Some(Yellowness { index, remarks }) = &self.yellowness {
-            lines.push(text!("Yellowness {index} (ASTM E313, D65, 2°)", index = format!("{index:.1}")));
+            lines.push(text!("Yellowness {index} (ASTM E313, D65, 2°)", index = text::figure(*index, 1)));
             lines.extend(remarks.iter().cloned());
         }
         if let Some(Against { sample, delta_e_2000, .. }) = &self.against {

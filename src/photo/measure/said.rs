@@ -176,7 +176,7 @@ fn tone_said(tone: &Tone, photo: &PhotoFile, said: &mut Said) {
     let Tone { colour, yellowness, differences, warnings } = tone;
     said.figure(text!("Colour {colour}", colour = colour));
     if let Some(Yellowness { index, remarks }) = yellowness {
-        said.figure(text!("Yellowness {index} (ASTM E313, D65, 2°)", index = format!("{index:.1}")));
+        said.figure(text!("Yellowness {index} (ASTM E313, D65, 2°)", index = text::figure(*index, 1)));
         said.heeds.extend(remarks.iter().cloned());
     }
     for Difference { other, delta_e_2000, yellower } in differences {

@@ -172,7 +172,14 @@ pub fn parse_pairs(text: &str) -> Result<Vec<(Rail, f64)>, String> {
         let Some(rail) = Rail::parse(rail) else {
             return Err(text!("\"{rail}\" is no rail: 12, 5, 3.3, -5, -12 or 5sb", rail = rail));
         };
-        let value = figure.trim().replace(',', ".").parse::<f64>().ok().filter(|value| value.is_finite());
+        // −0 is 0.
+        let value = figure
+            .trim()
+            .replace(',', ".")
+            .parse::<f64>()
+            .ok()
+            .filter(|value| value.is_finite())
+            .map(|value| value + 0.0);
         let Some(value) = value else {
             return Err(text!("\"{figure}\" is no number ({rail})", figure = figure, rail = rail.label()));
         };
