@@ -42,8 +42,8 @@ pub fn state(piece: Piece<'_>, touches: Touches) -> Change {
     let Piece { file, work } = piece;
     let (tag, title) = (&file.part.tag, &work.title);
     let mut change = Change::new(match touches {
-        Touches::Electrical => text!("Touched something electrical on {tag}: {work}", tag = tag, work = title),
-        Touches::NothingElectrical => text!("Touched nothing electrical on {tag}: {work}", tag = tag, work = title),
+        Touches::Electrical => text!("Something electrical on {tag}: {work}", tag = tag, work = title),
+        Touches::NothingElectrical => text!("Nothing electrical on {tag}: {work}", tag = tag, work = title),
         Touches::Unstated => text!("Not stated what it touched on {tag}: {work}", tag = tag, work = title),
     });
     if work.touches != touches {

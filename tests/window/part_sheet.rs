@@ -185,6 +185,7 @@ fn a_finding_gets_its_work_and_done_with_evidence_cures_it() {
     replace(&mut hand, "Minutes at it", "10");
     hand.fill("Who", "Mira");
     hand.fill("What was used", "Vice with soft jaws");
+    hand.press("Nothing electrical");
     press(&mut hand, "Keep: it is done");
     let file = file(&hand, card.id);
     let work = &file.work[0];

@@ -12,7 +12,7 @@ use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::Hand;
 
-const SIZE: [f32; 2] = [1280.0, 800.0];
+pub const SIZE: [f32; 2] = [1280.0, 800.0];
 
 /// More stops than any page has: a walk that is longer never ends.
 const MOST_STOPS: usize = 1500;
@@ -77,7 +77,7 @@ fn walk(hand: &mut Hand) -> (HashSet<NodeId>, Vec<String>) {
 }
 
 /// What is wrong with the page on show.
-fn faults(hand: &mut Hand, page: &str) -> Vec<String> {
+pub fn faults(hand: &mut Hand, page: &str) -> Vec<String> {
     let mut faults: Vec<String> = nameless(hand).iter().map(|what| format!("{page}: no name: {what}")).collect();
     let wanted: HashMap<NodeId, String> =
         controls(hand).filter(has_own_stop).map(|node| (key(&node), said(&node))).collect();

@@ -8,7 +8,8 @@ use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
 
 use crate::hand::{Hand, part};
-use crate::part_sheet::{WHOLE, file, key, press, sheet};
+use crate::part_sheet::{file, key, press, sheet};
+use crate::reach;
 use crate::records::{self, moment};
 
 fn says(hand: &Hand, text: &str) -> bool {
@@ -122,7 +123,7 @@ fn the_keys_of_the_list_do_nothing_elsewhere_and_nothing_when_all_is_stated() {
     }
     assert!(says(&hand, "All stated"));
     let undone = |hand: &Hand| hand.window.state().session().unwrap().undo_name();
-    assert_eq!(undone(&hand).as_deref(), Some("Touched nothing electrical on 0050: Bridge a cut trace"));
+    assert_eq!(undone(&hand).as_deref(), Some("Nothing electrical on 0050: Bridge a cut trace"));
 }
 
 #[test]
@@ -163,12 +164,16 @@ fn new_own_work_may_say_it_at_once() {
 }
 
 #[test]
-fn every_control_of_the_list_has_a_name() {
-    let (_, change) = card();
-    let mut hand = Hand::on(change, WHOLE);
+fn every_control_of_the_list_has_a_name_and_a_stop_in_sight() {
+    let (card, mut change) = card();
+    change.put(card);
+    let mut hand = Hand::on(change, reach::SIZE);
     hand.keys(&Command::Go(Page::Touched));
-    let nameless = hand.window.query_all_by_role(Role::Button);
-    for button in nameless {
-        assert!(button.accesskit_node().label().is_some_and(|label| !label.is_empty()));
+    let mut found = reach::faults(&mut hand, "two pieces");
+    for _ in 0..2 {
+        key(&mut hand, Key::N);
     }
+    assert!(says(&hand, "All stated"));
+    found.extend(reach::faults(&mut hand, "all stated"));
+    assert!(found.is_empty(), "{}", found.join("\n"));
 }

@@ -15,12 +15,16 @@ use self::outstanding::Outstanding;
 use self::panel::Beside;
 use self::tonight::TonightView;
 use self::weeks::Weeks;
+use crate::assess::touched::unstated;
 use crate::record::{PartId, Word};
 use crate::text;
+use crate::window::desks::touched::unstated_text;
 use crate::window::forms::WorkForm;
 use crate::window::outbox::{Outbox, View};
-use crate::window::theme::GRID;
-use crate::window::widgets::title_ui;
+use crate::window::page::Page;
+use crate::window::theme::marks::Mark;
+use crate::window::theme::{GRID, Themed};
+use crate::window::widgets::{body, link_ui, mark_ui, title_ui};
 
 crate::words! {
     /// What the Bench looks at.
@@ -39,6 +43,8 @@ pub struct Bench {
     tonight: TonightView,
     weeks: Weeks,
     due: DueList,
+    /// How many pieces of own work do not say what they touched, of a revision.
+    unstated: (u64, usize),
 }
 
 impl Default for Bench {
@@ -49,6 +55,7 @@ impl Default for Bench {
             tonight: TonightView::default(),
             weeks: Weeks::default(),
             due: DueList::default(),
+            unstated: (0, 0),
         }
     }
 }
@@ -87,6 +94,24 @@ impl Bench {
         }
     }
 
+    /// The way to the list on which it is said what own work touched, while some does not say so.
+    fn unstated_ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
+        if self.unstated.0 != view.logbook.revision {
+            self.unstated = (view.logbook.revision, unstated(view.logbook).len());
+        }
+        let (_, count) = self.unstated;
+        if count == 0 {
+            return;
+        }
+        ui.horizontal_wrapped(|ui| {
+            mark_ui(ui, Mark::PowerUnknown, ui.tokens().power_unknown);
+            ui.label(body(unstated_text(count)));
+            if link_ui(ui, text!("State it…")).clicked() {
+                outbox.go(Page::Touched);
+            }
+        });
+    }
+
     /// Draws the desk.
     pub fn ui(&mut self, ui: &mut Ui, view: &View<'_>, outbox: &mut Outbox) {
         ui.horizontal_wrapped(|ui| {
@@ -96,6 +121,7 @@ impl Bench {
                 ui.selectable_value(&mut self.outlook, *outlook, outlook.label());
             }
         });
+        self.unstated_ui(ui, view, outbox);
         match self.outlook {
             Outlook::Outstanding => self.outstanding.ui(ui, view, outbox),
             Outlook::Tonight => self.tonight.ui(ui, view, outbox),

@@ -15,6 +15,7 @@ use crate::paper::WorkSheet;
 use crate::record::{Hold, Word, Work, WorkId, WorkState};
 use crate::text;
 use crate::text::say;
+use crate::window::desks::touched::unstated_text;
 use crate::window::forms::work::{Own, add_own, begin, change_own, take_up_again, wait};
 use crate::window::forms::{Ending, WorkAct, WorkForm, guide_ui};
 use crate::window::marked::Tie;
@@ -305,12 +306,7 @@ fn unstated_ui(ui: &mut Ui, about: &About<'_>, outbox: &mut Outbox) {
     ui.add_space(2.0 * GRID);
     ui.horizontal_wrapped(|ui| {
         mark_ui(ui, Mark::PowerUnknown, ui.tokens().power_unknown);
-        let count = unstated.len();
-        ui.label(body(counted!(
-            "{count} piece of work does not say what it touched.",
-            "{count} pieces of work do not say what they touched.",
-            count
-        )));
+        ui.label(body(unstated_text(unstated.len())));
         if link_ui(ui, text!("State it…")).clicked() {
             outbox.ask_touched(first.id);
         }

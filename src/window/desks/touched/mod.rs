@@ -69,6 +69,8 @@ impl Touched {
         if let Some(act) = self.given.take() {
             self.answer(act, &mut pieces, ui, outbox);
         }
+        // What had the keys is gone with the last piece, and comes back with one.
+        self.takes_keys |= self.listed.is_empty() != pieces.is_empty();
         self.listed = pieces.iter().map(|piece| piece.work.id).collect();
         let at = self.chosen.and_then(|chosen| self.listed.iter().position(|listed| *listed == chosen));
         let Some(at) = at else { return self.all_ui(ui, outbox) };
@@ -167,13 +169,14 @@ fn piece_ui(ui: &mut Ui, piece: &Piece<'_>, view: &View<'_>, outbox: &mut Outbox
         ui.set_max_width(ui.available_width().min(200.0 * GRID));
         section_ui(ui, title(piece));
         ui.horizontal_wrapped(|ui| {
+            if link_ui(ui, &part(piece, view.logbook)).clicked() {
+                outbox.show(piece.file.part.id, Some(Spot::Work(work.id)));
+            }
+            ui.add_space(2.0 * GRID);
             let (mark, word) = stand(piece);
             mark_ui(ui, mark, ui.tokens().ink_weak);
             let words = [word, &day(piece), &work.who].join(" · ");
             ui.label(body(words.trim_end_matches(" · ")));
-            if link_ui(ui, &part(piece, view.logbook)).clicked() {
-                outbox.show(piece.file.part.id, Some(Spot::Work(work.id)));
-            }
         });
         for words in [&work.note, &work.used, &work.reason] {
             if !words.is_empty() {
@@ -183,4 +186,13 @@ fn piece_ui(ui: &mut Ui, piece: &Piece<'_>, view: &View<'_>, outbox: &mut Outbox
     });
     // The answers stay where they are from one piece to the next, but for a long note.
     ui.add_space((26.0 * GRID - block.response.rect.height()).max(0.0));
+}
+
+/// How many pieces do not say it.
+pub fn unstated_text(count: usize) -> String {
+    counted!(
+        "{count} piece of work does not say what it touched.",
+        "{count} pieces of work do not say what they touched.",
+        count
+    )
 }
