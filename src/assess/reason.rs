@@ -72,8 +72,8 @@ pub enum Reason {
     /// A question about something that could hurt has no answer; `tried` is when somebody looked and could not tell.
     NotLooked { part: PartId, question: Arc<Question>, tried: Option<Moment> },
     /// What the last survey answered speaks against power, and no finding has followed it up. `said` is the answer's
-    /// place in the question's list; `None` for one that no table has.
-    AnswerSays { part: PartId, question: Arc<Question>, said: Option<usize>, effect: PowerEffect },
+    /// place in the question's list.
+    AnswerSays { part: PartId, question: Arc<Question>, said: usize, effect: PowerEffect },
     /// Somebody said that the question does not apply.
     SaidNotToApply { part: PartId, question: Arc<Question>, why: Box<str>, effect: PowerEffect },
     /// A capacitor that is bad or was measured out of its limits, and that no finding has followed up.
@@ -301,9 +301,7 @@ impl Reason {
                 when = on_day(*moment)
             ),
             Self::AnswerSays { question, said, .. } => {
-                let answer = said
-                    .and_then(|at| question.answers.get(at))
-                    .map_or(text!("an unknown answer"), |row| text::say(&row.say));
+                let answer = question.answers.get(*said).map_or("", |row| text::say(&row.say));
                 let question = text::say(&question.ask);
                 text!(
                     "{part}: “{question}” was answered: {answer}.",

@@ -44,7 +44,7 @@ fn own_work_is_listed_until_it_says_what_it_touched() {
     assert_eq!(said.trim(), "0050  Bridge a cut trace: touches something electrical\nAll stated");
     let after = power(&path);
     assert!(after.contains("not looked at or tested since “Bridge a cut trace”."), "{after}");
-    assert!(!after.contains("New bracket") && !after.contains("Not stated yet"), "{after}");
+    assert!(!after.contains("did “New bracket”") && !after.contains("Not stated yet"), "{after}");
     let open = json(&["outstanding", &path]);
     assert_eq!(list(&open, "work")[0]["touches"], "unstated");
 }

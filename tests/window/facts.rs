@@ -302,12 +302,12 @@ fn a_divider_may_belong_to_one_bus_clock() {
     let told = [(2.0, Some(66.667)), (3.0, Some(100.0)), (4.0, None)];
     assert_eq!(rows(&hand), told);
     // What is shown can be typed again.
-    hand.press("Bus clock by PCI clock: 2 at 66.667 MHz; 3 at 100 MHz; 4");
+    hand.press("Bus clock by PCI clock: 2 @ 66.667 MHz; 3 @ 100 MHz; 4 (perhaps of one bus clock: 3 @ 112 MHz)");
     replace(&mut hand, "Bus clock by PCI clock", "3 at fast");
     key(&mut hand, Key::Enter);
     assert!(says(&hand, "is no figure"));
     replace(&mut hand, "Bus clock by PCI clock", "3 at 0");
     key(&mut hand, Key::Enter);
-    assert!(says(&hand, "“3 at 0” is no divider at a bus clock: write 3 at 100."));
+    assert!(says(&hand, "“3 at 0” cannot be: a bus clock is above 0."));
     assert_eq!(rows(&hand), told);
 }

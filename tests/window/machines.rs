@@ -76,7 +76,10 @@ fn a_part_is_planned_fitted_and_taken_out_and_the_gates_follow() {
     assert!(says(&hand, "Nothing fills the role Mainboard yet."));
     hand.press("Choose for Mainboard…");
     let candidate = hand.window.get_all_by_role(Role::Button).find(|button| {
-        button.accesskit_node().label().is_some_and(|label| label.starts_with("0042  Veltrane board, not known, not surveyed"))
+        button
+            .accesskit_node()
+            .label()
+            .is_some_and(|label| label.starts_with("0042  Veltrane board, not known, not surveyed"))
     });
     candidate.unwrap().click();
     hand.window.run();

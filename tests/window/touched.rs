@@ -5,7 +5,7 @@ use benchwright::window::command::Command;
 use benchwright::window::page::Page;
 use egui::Key;
 use egui::accesskit::Role;
-use egui_kittest::kittest::{NodeT, Queryable};
+use egui_kittest::kittest::Queryable;
 
 use crate::hand::{Hand, part};
 use crate::part_sheet::{file, key, press, sheet};

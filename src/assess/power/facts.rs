@@ -59,24 +59,20 @@ fn of_answer(
         }
         Given::DoesNotApply | Given::NotLooked | Given::CouldNotTell => return None,
     };
-    // An answer that no table has may mean anything.
-    let said = question.answers.iter().position(|row| row.name == *given);
-    let effect = match said.map(|at| &question.answers[at]) {
-        None => PowerEffect::NotKnown,
-        Some(row) => {
-            let raised = raised(question, row, answer, rules);
-            let by_finding = raised.iter().map(|(what, severity)| {
-                let follows = |moment: Moment| !survey.looked.is_after(moment);
-                if is_followed_up(file, what, follows) {
-                    return PowerEffect::Nothing;
-                }
-                rules.finding(what).map_or(of_severity(*severity), |rule| rule.power_at(*severity))
-            });
-            let by_finding = by_finding.max().unwrap_or(PowerEffect::Nothing);
-            let is_followed = !raised.is_empty() && by_finding == PowerEffect::Nothing;
-            if is_followed { PowerEffect::Nothing } else { row.power.max(by_finding) }
+    // An answer that no table has is told among the names that are unknown.
+    let said = question.answers.iter().position(|row| row.name == *given)?;
+    let row = &question.answers[said];
+    let raised = raised(question, row, answer, rules);
+    let by_finding = raised.iter().map(|(what, severity)| {
+        let follows = |moment: Moment| !survey.looked.is_after(moment);
+        if is_followed_up(file, what, follows) {
+            return PowerEffect::Nothing;
         }
-    };
+        rules.finding(what).map_or(of_severity(*severity), |rule| rule.power_at(*severity))
+    });
+    let by_finding = by_finding.max().unwrap_or(PowerEffect::Nothing);
+    let is_followed = !raised.is_empty() && by_finding == PowerEffect::Nothing;
+    let effect = if is_followed { PowerEffect::Nothing } else { row.power.max(by_finding) };
     (effect > PowerEffect::Nothing).then(|| Reason::AnswerSays { part, question: Arc::clone(question), said, effect })
 }
 

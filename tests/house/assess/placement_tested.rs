@@ -12,10 +12,7 @@ use super::support::*;
 /// "Orla", tested as a whole, with the only supply there is; "Brand", far more urgent, without one. Both want a board,
 /// and one for Brand lies on the shelf.
 fn two_machines() -> Logbook {
-    let designs = vec![
-        design(301, Kind::Mainboard, ("1997", "1999"), &[(Side::Needs, "atx-20", 1)]),
-        design(302, Kind::PowerSupply, ("1997", "1999"), &[(Side::Offers, "atx-20", 1)]),
-    ];
+    let designs = vec![board_design(301, ("1997", "1999")), supply_design(302, ("1997", "1999"))];
     let mut parts = vec![
         of(1, "0001", Kind::Mainboard, 301),
         of(2, "0002", Kind::PowerSupply, 302),

@@ -40,7 +40,7 @@ fn an_answer_that_no_table_has_may_mean_anything() {
     let power =
         Scene::of(vec![board(&[("cell", "of-a-later-table"), ("capacitors", "sound")]), supply(true)]).of_machine();
     assert_eq!(power.verdict, Verdict::NotKnown);
-    assert!(matches!(power.reasons[..], [Reason::AnswerSays { said: None, .. }]), "{:?}", power.reasons);
+    assert!(matches!(power.reasons[..], [Reason::UnknownName { .. }]), "{:?}", power.reasons);
 }
 
 #[test]
