@@ -154,7 +154,7 @@ fn a_reading_is_settled_by_a_press_and_read_better_later() {
     let mut better = file.clone();
     better.markings.push(known.clone());
     let mut window = drawn(MarkingsRound::correcting(&known), move |ui, round| {
-        round.ui(ui, &better, None, chrono::NaiveDate::from_ymd_opt(2026, 7, 1).unwrap())
+        round.ui(ui, &better, None, chrono::NaiveDate::from_ymd_opt(2026, 7, 1).unwrap());
     });
     fill(&mut window, "Marking 1 as printed", " WK 12 94");
     let entries = window.state().entries(file.part.id, day());

@@ -45,23 +45,21 @@ fn add_called_for(tasks: &mut Vec<Task>, file: &PartFile, finding: &FindingFile,
         let hold = call.rule.hold_at(finding.severity());
         let power = call.rule.power_at(finding.severity());
         let work = call.work.map(|work| work.id);
-        match tasks.iter_mut().find(|task| task.rule().is_some_and(|rule| Arc::ptr_eq(rule, call.rule))) {
-            Some(task) => {
-                task.findings.push(finding.finding.id);
-                task.hold = task.hold.min(hold);
-                task.power = task.power.max(power);
-                if progress(call.state) > progress(task.state) {
-                    // The finding whose record carries the work leads, so that the task keeps that record's key.
-                    let last = task.findings.len() - 1;
-                    task.findings.swap(0, last);
-                    task.state = call.state;
-                    task.work = work;
-                }
-            }
-            None => {
-                let task = new_task(file, Job::Rule(Arc::clone(call.rule)), hold, call.state, work, finding);
-                tasks.push(Task { power, ..task });
-            }
+        let listed = tasks.iter_mut().find(|task| task.rule().is_some_and(|rule| Arc::ptr_eq(rule, call.rule)));
+        let Some(task) = listed else {
+            let task = new_task(file, Job::Rule(Arc::clone(call.rule)), hold, call.state, work, finding);
+            tasks.push(Task { power, ..task });
+            continue;
+        };
+        task.findings.push(finding.finding.id);
+        task.hold = task.hold.min(hold);
+        task.power = task.power.max(power);
+        if progress(call.state) > progress(task.state) {
+            // The finding whose record carries the work leads, so that the task keeps that record's key.
+            let last = task.findings.len() - 1;
+            task.findings.swap(0, last);
+            task.state = call.state;
+            task.work = work;
         }
     }
 }

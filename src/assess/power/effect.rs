@@ -19,7 +19,6 @@ impl Reason {
             | Self::SaidNotToApply { effect, .. }
             | Self::FaultOpen { effect, .. }
             | Self::PowerOnWent { effect, .. } => *effect,
-            Self::AnswersApart { .. } => PowerEffect::No,
             Self::NotLooked { question, .. } => question.power,
             Self::PartProof { proof, standing, .. } | Self::MachineProof { proof, standing, .. } => match standing {
                 Standing::Failed | Standing::OutOfBounds { .. } => {
@@ -37,7 +36,7 @@ impl Reason {
                 Standing::Good { .. } => PowerEffect::Nothing,
             },
             Self::Fit(because) => because.power_effect(),
-            Self::KeptApart { .. } | Self::Away { .. } => PowerEffect::No,
+            Self::KeptApart { .. } | Self::Away { .. } | Self::AnswersApart { .. } => PowerEffect::No,
             Self::Unsurveyed { .. }
             | Self::TouchUnstated { .. }
             | Self::WorkedSince { .. }

@@ -25,8 +25,9 @@ pub(in crate::assess) fn faults(
         let burns = tells_of_burning(file);
         let effect = match (file.case.state, burns) {
             (CaseState::Open | CaseState::NotReproduced | CaseState::GivenUp, true) => PowerEffect::No,
-            (CaseState::Open | CaseState::NotReproduced | CaseState::GivenUp, false) => PowerEffect::Remark,
-            (CaseState::Found, true) => PowerEffect::Remark,
+            (CaseState::Open | CaseState::NotReproduced | CaseState::GivenUp, false) | (CaseState::Found, true) => {
+                PowerEffect::Remark
+            }
             (CaseState::Found, false) => return None,
         };
         Some(Reason::FaultOpen { machine, part, case: file.case.id, effect })

@@ -57,7 +57,7 @@ fn a_machine_past_its_tests_is_left_as_it_is_unless_it_may_be_touched() {
     let planned = Move::Plan { part: id(3), to: (id(500), Some(id(501))) };
     proposed(&of, ask_of(5), |asked, proposal| {
         assert!(asked.alone.holds(id(400)) && !asked.alone.holds(id(500)));
-        assert_eq!(proposal.moves, [planned.clone()], "nothing leaves Orla");
+        assert_eq!(proposal.moves, std::slice::from_ref(&planned), "nothing leaves Orla");
         assert!(proposal.seat_of(id(2)).unwrap().pinned && proposal.voided.is_empty());
     });
     for touched in [

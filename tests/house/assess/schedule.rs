@@ -176,8 +176,8 @@ fn what_is_only_planned_is_fitted_after_its_work_and_before_the_machine_is_teste
     assert!(slot(fit).start >= slot(rinse).over && slot(run).start >= slot(fit).over, "{names:?}");
     assert_eq!(made.planned[run].machine, id(20), "run again: a board comes into it");
     assert!(made.machines[0].needs.contains(&fit) && made.machines[0].ready.is_some());
-    for at in 0..names.len() {
-        assert!(made.planned[at].part != Some(id(1)) || slot(run).start >= slot(at).over, "{}", names[at]);
+    for (planned, name) in made.planned.iter().zip(&names) {
+        assert!(planned.part != Some(id(1)) || slot(run).start >= planned.slot.over, "{name}");
     }
 }
 

@@ -180,7 +180,7 @@ impl Weeks {
                 outbox.show(plan.answers.parts[*part].part, Some(Spot::Section(Section::Proofs)));
             }
             Item::Fit { machine, .. } | Item::MachineProof { machine, .. } => {
-                outbox.go(Page::Machine(plan.answers.machines[*machine].machine))
+                outbox.go(Page::Machine(plan.answers.machines[*machine].machine));
             }
         }
     }
