@@ -5,6 +5,7 @@
 //! revision and works out the next revision's by looking only at what changed.
 
 pub mod answers;
+pub mod cautions;
 pub mod faults;
 pub mod findings;
 pub mod fit;

@@ -65,7 +65,11 @@ pub fn rules_in_force() -> anyhow::Result<Rules> {
     if own.is_empty() {
         return Ok(Rules::shipped());
     }
-    Rules::with_own(&own).context(text!("your own tables cannot be used"))
+    let rules = Rules::with_own(&own).context(text!("your own tables cannot be used"))?;
+    for remark in &rules.remarks {
+        eprintln!("benchwright: {remark}");
+    }
+    Ok(rules)
 }
 
 /// A span as its months: "1997-03 to 1998-01", "1997-03".

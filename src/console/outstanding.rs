@@ -14,6 +14,7 @@ use serde::Serialize;
 
 use super::opened::{MaterialForm, Opened, TotalsForm, Which, material_forms, totals_in_words};
 use super::{Answer, as_json};
+use crate::assess::cautions::{self, JobCautions};
 use crate::assess::outstanding::hours_text;
 use crate::assess::outstanding::materials;
 use crate::assess::touched::said;
@@ -57,6 +58,9 @@ pub struct TaskForm {
     materials: Vec<String>,
     tools: Vec<String>,
     cautions: Vec<String>,
+    /// Those of a line of the list.
+    #[serde(skip)]
+    cautions_listed: Vec<String>,
     findings: Vec<FindingId>,
     touches: Option<Touches>,
 }
@@ -105,7 +109,8 @@ pub fn forms(tasks: &[Task], opened: &Opened) -> Vec<TaskForm> {
         sitting: task.sitting().to_owned(),
         materials: said(task.materials()),
         tools: said(task.tools()),
-        cautions: said(task.cautions()),
+        cautions: JobCautions::alone(task).into_all(),
+        cautions_listed: JobCautions::listed(task).first,
         findings: task.findings.clone(),
         touches: touches(task, opened),
     };
@@ -137,7 +142,7 @@ impl TaskForm {
         if let Some(touches) = self.touches {
             let _ = write!(line, ", {}", said(touches));
         }
-        for caution in &self.cautions {
+        for caution in &self.cautions_listed {
             let _ = write!(line, "\n      ! {caution}");
         }
         line
@@ -156,6 +161,9 @@ fn in_words(opened: &Opened, parts: &[&PartAnswers]) -> String {
         for task in forms(&part.tasks, opened) {
             let _ = write!(lines, "\n  {}", task.in_words());
         }
+    }
+    for caution in cautions::of_sitting(tasks()) {
+        let _ = write!(lines, "\n! {caution}");
     }
     let needs = materials(tasks(), &opened.logbook.materials);
     if !needs.is_empty() {

@@ -2,8 +2,8 @@
 //!
 //! Prints HTML: `benchwright sheet w.logbook --hours 2.5 > tonight.html`. Cautions stand before what to do.
 //!
-//! JSON: `{"title": "…", "remark": "…", "groups": [{"title": "Soldering", "pieces": [{"what": "…", "part": "0042  …",
-//! "cautions": […], "first": […], "how": "…", "materials": […], "tools": […], "minutes": 5, "wait_hours": 0}, …]}, …]}`.
+//! JSON: `{"title": "…", "remark": "…", "groups": [{"title": "Soldering", "cautions": […], "pieces": [{"what": "…", "part": "0042  …",
+//! "cautions": […], "more_cautions": […], "first": […], "how": "…", "materials": […], "tools": […], "minutes": 5, "wait_hours": 0}, …]}, …]}`.
 
 use clap::Args;
 

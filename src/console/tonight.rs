@@ -19,6 +19,7 @@ use serde::Serialize;
 
 use super::opened::{Opened, Which};
 use super::{Answer, as_json};
+use crate::assess::cautions::{self, JobCautions};
 use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, part_name};
 use crate::assess::tonight::{Evening, Item, PATIENCE, Why, tonight};
@@ -123,7 +124,7 @@ fn form(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> Form {
             minutes: chosen.minutes,
             wait_hours: task.wait_hours(),
             worth: chosen.worth,
-            cautions: task.cautions().iter().map(|caution| text::say(caution).to_owned()).collect(),
+            cautions: JobCautions::alone(task).into_all(),
             why: chosen.why.iter().map(|why| why.sentence(&opened.logbook)).collect(),
         }
     };
@@ -174,6 +175,11 @@ fn in_words(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> String
         if sitting != Some(task.sitting()) {
             sitting = Some(task.sitting());
             let _ = write!(lines, "\n{}", sitting_in_words(plan, task.sitting(), opened));
+            let chosen = plan.chosen.iter().map(|chosen| self::task(opened, chosen.part_at, chosen.task).0);
+            let alike = chosen.filter(|other| other.sitting() == task.sitting());
+            for caution in cautions::of_sitting(alike) {
+                let _ = write!(lines, "\n    ! {caution}");
+            }
         }
         let part = part_name(&opened.logbook, chosen.part);
         let _ = write!(lines, "\n  > {part}: {}, {}", task.title(), hours_text(chosen.minutes));
@@ -184,8 +190,8 @@ fn in_words(plan: &assess::Tonight, evening: Evening, opened: &Opened) -> String
         let why = chosen.why.iter().filter(|why| !matches!(why, Why::SameSitting { .. }));
         let why: Vec<String> = why.map(|why| why.sentence(&opened.logbook)).collect();
         let _ = write!(lines, "\n      {}", why.join(" "));
-        for caution in task.cautions() {
-            let _ = write!(lines, "\n      ! {}", text::say(caution));
+        for caution in JobCautions::listed(task).first {
+            let _ = write!(lines, "\n      ! {caution}");
         }
     }
     if !plan.is_best() {

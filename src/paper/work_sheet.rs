@@ -3,10 +3,11 @@
 use serde::Serialize;
 
 use super::html::{element, page};
+use crate::assess::cautions::{self, JobCautions};
 use crate::assess::outstanding::hours_text;
 use crate::assess::tonight::{Evening, Tonight};
 use crate::assess::{Answers, PartAnswers, Task};
-use crate::record::{Competence, Logbook};
+use crate::record::Logbook;
 use crate::rules::Rules;
 use crate::text;
 use crate::text::say;
@@ -24,6 +25,8 @@ pub struct WorkSheet {
 #[derive(Clone, Debug, Serialize)]
 pub struct Group {
     pub title: String,
+    /// What to beware of in all of them.
+    pub cautions: Vec<String>,
     pub pieces: Vec<Piece>,
 }
 
@@ -33,7 +36,10 @@ pub struct Piece {
     pub what: String,
     /// The part's tag and what it is.
     pub part: String,
+    /// What to beware of before the first step; the worst first.
     pub cautions: Vec<String>,
+    /// What else to beware of.
+    pub more_cautions: Vec<String>,
     /// What must be done before it.
     pub first: Vec<String>,
     pub how: String,
@@ -54,7 +60,9 @@ impl WorkSheet {
             let task = &part.tasks[chosen.task];
             let piece = piece(part, task, answers, logbook);
             if groups.last().is_none_or(|(name, _)| name != task.sitting()) {
-                let group = Group { title: sitting(task.sitting(), rules), pieces: Vec::new() };
+                let tasks = plan.chosen.iter().map(|chosen| &answers.parts[chosen.part_at].tasks[chosen.task]);
+                let cautions = cautions::of_sitting(tasks.filter(|other| other.sitting() == task.sitting()));
+                let group = Group { title: sitting(task.sitting(), rules), cautions, pieces: Vec::new() };
                 groups.push((task.sitting().to_owned(), group));
             }
             if let Some((_, group)) = groups.last_mut() {
@@ -82,7 +90,8 @@ impl WorkSheet {
             groups: if pieces.is_empty() {
                 Vec::new()
             } else {
-                vec![Group { title: text!("In working order").to_owned(), pieces }]
+                let cautions = cautions::of_sitting(part.tasks.iter());
+                vec![Group { title: text!("In working order").to_owned(), cautions, pieces }]
             },
         }
     }
@@ -92,6 +101,7 @@ impl WorkSheet {
         let mut body = element("h1", "", &self.title) + &element("p", "", &self.remark);
         for group in &self.groups {
             body += &element("h2", "", &group.title);
+            body += &beware(&group.cautions);
             for piece in &group.pieces {
                 body += &piece.to_html();
             }
@@ -113,9 +123,7 @@ impl Piece {
         let mut html = String::from("<div class=\"piece\"><span class=\"tick\"></span>\n");
         html += &element("p", "what", &self.what);
         html += &element("p", "", &self.part);
-        for caution in &self.cautions {
-            html += &element("p", "beware", &text!("Beware: {caution}", caution = caution));
-        }
+        html += &beware(&self.cautions);
         let list = |words: &[String]| words.join(", ");
         let mut lines = Vec::new();
         if !self.first.is_empty() {
@@ -124,6 +132,7 @@ impl Piece {
         if !self.how.is_empty() {
             lines.push(self.how.clone());
         }
+        lines.extend(self.more_cautions.iter().map(|caution| text!("Beware: {caution}", caution = caution)));
         if !self.materials.is_empty() {
             lines.push(text!("Materials: {materials}", materials = list(&self.materials)));
         }
@@ -146,6 +155,11 @@ impl Piece {
     }
 }
 
+/// Cautions as lines.
+fn beware(cautions: &[String]) -> String {
+    cautions.iter().map(|caution| element("p", "beware", &text!("Beware: {caution}", caution = caution))).collect()
+}
+
 fn named(part: &PartAnswers, logbook: &Logbook) -> String {
     format!("{}  {}", part.file.part.tag, logbook.title_of(&part.file))
 }
@@ -157,19 +171,12 @@ fn sitting(name: &str, rules: &Rules) -> String {
 
 fn piece(part: &PartAnswers, task: &Task, answers: &Answers, logbook: &Logbook) -> Piece {
     let said = |words: &[String]| words.iter().map(|word| say(word).to_owned()).collect::<Vec<_>>();
-    let mut cautions = said(task.cautions());
-    match task.who() {
-        Competence::Oneself => {}
-        Competence::WithHelp => cautions
-            .push(text!("Not alone: have somebody with you who knows this work. Local codes come first.").to_owned()),
-        Competence::SendOut => {
-            cautions.push(text!("Send it out to somebody licensed for this work. Local codes come first.").to_owned());
-        }
-    }
+    let JobCautions { first: cautions, later: more_cautions } = JobCautions::listed(task);
     Piece {
         what: task.title().to_owned(),
         part: named(part, logbook),
         cautions,
+        more_cautions,
         first: answers.firsts(part, task),
         how: task.how().to_owned(),
         materials: said(task.materials()),

@@ -72,6 +72,10 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     for row in &tables.orders {
         check.order(row);
     }
+    for Row { value, at } in &tables.cautions {
+        check.name(at, &value.name);
+        check.filled(at, &[("say", &value.say), ("source", &value.source)]);
+    }
 }
 
 /// All answers as "question/answer".
@@ -205,7 +209,6 @@ impl Check<'_> {
         self.filled(at, &[("say", &value.say), ("source", &value.source)]);
         self.filled_all(at, "materials", &value.materials);
         self.filled_all(at, "tools", &value.tools);
-        self.filled_all(at, "cautions", &value.cautions);
         self.minutes(at, value.minutes);
         if value.findings.is_empty() {
             self.errors.push(at.error(text!("no finding calls for the work `{name}`", name = value.name)));
@@ -335,7 +338,6 @@ impl Check<'_> {
         let texts =
             [("say", &value.say), ("rig", &value.rig), ("criterion", &value.criterion), ("source", &value.source)];
         self.filled(at, &texts);
-        self.filled_all(at, "cautions", &value.cautions);
         self.minutes(at, value.minutes);
         self.no_doubles(at, value.kinds.iter().map(|kind| kind.name()));
         self.no_doubles(at, value.figures.iter().map(|figure| figure.say.as_str()));

@@ -1,7 +1,7 @@
 //! Reading the tables: each row by itself, so that all that is wrong is told at once, then layer over layer.
 //!
 //! Any file may hold any of `[[question]]`, `[[finding]]`, `[[work]]`, `[[sitting]]`, `[[template]]`, `[[proof]]`,
-//! `[[kind]]`, `[[inspection]]`, `[[substitution]]`, `[[low_esr]]`, `[[order]]` and `[[retention]]`. In the user's own files a row with
+//! `[[kind]]`, `[[caution]]`, `[[inspection]]`, `[[substitution]]`, `[[low_esr]]`, `[[order]]` and `[[retention]]`. In the user's own files a row with
 //! a known name (for `[[kind]]`: of a known kind) replaces the shipped row in its
 //! place; any other is added; a row of nothing but `name` and `remove = true` takes the shipped row away, together
 //! with its mentions in `after`, `proven_by`, `voids` and templates. A finding that answers still raise cannot be taken away.
@@ -18,10 +18,10 @@ use toml::de::{DeTable, DeValue, ValueDeserializer};
 use super::plain::plain;
 use super::table_error::At;
 use super::{
-    Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question, RetentionRule,
-    Rules, Sitting, SubstitutionRule, TableError, TableErrors, Template, WorkRule,
+    CautionRule, Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question,
+    RetentionRule, Rules, Sitting, SubstitutionRule, TableError, TableErrors, Template, WorkRule,
 };
-use super::{check, check_retention, connectors, lookup, order};
+use super::{check, check_cautions, check_retention, connectors, lookup, order};
 use crate::record::Word;
 use crate::text;
 
@@ -30,6 +30,7 @@ const CONNECTORS: &str = "connectors.toml";
 
 /// The tables that ship with the program.
 const SHIPPED: &[(&str, &str)] = &[
+    ("cautions.toml", include_str!("../../resources/rules/cautions.toml")),
     ("kinds.toml", include_str!("../../resources/rules/kinds.toml")),
     ("findings/boards.toml", include_str!("../../resources/rules/findings/boards.toml")),
     ("findings/others.toml", include_str!("../../resources/rules/findings/others.toml")),
@@ -81,37 +82,46 @@ pub(super) struct Tables {
     pub low_esr: Vec<Row<LowEsrRule>>,
     pub orders: Vec<Row<OrderRule>>,
     pub retention: Vec<Row<RetentionRule>>,
+    pub cautions: Vec<Row<CautionRule>>,
+    /// What is to be told of rows that were laid over others.
+    pub remarks: Vec<String>,
 }
 
 /// A kind of row: the table it stands in and what names it.
 trait TableRow: DeserializeOwned {
     const TABLE: &'static str;
     fn name(&self) -> &str;
+    /// The cautions that the row names.
+    fn cautions(&self) -> &[String] {
+        &[]
+    }
     fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>>;
 }
 
 macro_rules! table_rows {
-    ($($row:ident $table:literal $rows:ident;)+) => {
+    ($($row:ident $table:literal $rows:ident $($cautions:ident)?;)+) => {
         $(impl TableRow for $row {
             const TABLE: &'static str = $table;
             fn name(&self) -> &str { &self.name }
+            $(fn cautions(&self) -> &[String] { self.$cautions.names() })?
             fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>> { &mut tables.$rows }
         })+
     };
 }
 
 table_rows! {
-    Question "question" questions;
-    FindingRule "finding" findings;
-    WorkRule "work" work;
-    Sitting "sitting" sittings;
+    Question "question" questions cautions;
+    FindingRule "finding" findings cautions;
+    WorkRule "work" work cautions;
+    Sitting "sitting" sittings cautions;
     Template "template" templates;
-    ProofRule "proof" proofs;
+    ProofRule "proof" proofs cautions;
     InspectionRule "inspection" inspections;
     SubstitutionRule "substitution" substitutions;
     LowEsrRule "low_esr" low_esr;
     OrderRule "order" orders;
     RetentionRule "retention" retention;
+    CautionRule "caution" cautions;
 }
 
 impl TableRow for KindRule {
@@ -176,6 +186,7 @@ impl Rules {
         if errors.is_empty() {
             check::check(&tables, &mut errors);
             check_retention::check(&tables, &connectors, &mut errors);
+            check_cautions::check(&tables, &mut errors);
             tables.work = order::sorted(tables.work, &mut errors);
         }
         if !errors.is_empty() {
@@ -226,6 +237,7 @@ impl Layer {
                 LowEsrRule::TABLE => self.rows::<LowEsrRule>(&at, rows, errors),
                 OrderRule::TABLE => self.rows::<OrderRule>(&at, rows, errors),
                 RetentionRule::TABLE => self.rows::<RetentionRule>(&at, rows, errors),
+                CautionRule::TABLE => self.rows::<CautionRule>(&at, rows, errors),
                 other => errors.push(at.error(text!("there is no table `{table}`", table = other))),
             }
         }
@@ -267,6 +279,7 @@ impl Layer {
         lay_rows::<LowEsrRule>(&mut self, base, errors);
         lay_rows::<OrderRule>(&mut self, base, errors);
         lay_rows::<RetentionRule>(&mut self, base, errors);
+        lay_rows::<CautionRule>(&mut self, base, errors);
         for row in &mut base.work {
             row.value.after.retain(|name| !work.contains(name));
             row.value.proven_by.retain(|name| !proofs.contains(name));
@@ -278,8 +291,25 @@ impl Layer {
     }
 }
 
+/// What is to be told of a row that takes the place of another and leaves out cautions that the other names.
+fn lost_cautions<T: TableRow>(old: &T, Row { value, at }: &Row<T>) -> Option<String> {
+    let lost: Vec<&str> =
+        old.cautions().iter().filter(|name| !value.cautions().contains(name)).map(String::as_str).collect();
+    if lost.is_empty() {
+        return None;
+    }
+    let reason = text!(
+        "the {table} `{name}` replaces the shipped row without its cautions: {cautions}",
+        table = T::TABLE,
+        name = value.name(),
+        cautions = lost.join(", ")
+    );
+    Some(at.error(reason).to_string())
+}
+
 /// Lays one table of a layer over what lies below; gives the names it took away.
 fn lay_rows<T: TableRow>(layer: &mut Layer, base: &mut Tables, errors: &mut Vec<TableError>) -> HashSet<String> {
+    let mut remarks = Vec::new();
     let below = T::rows(base);
     let places: HashMap<String, usize> =
         below.iter().enumerate().map(|(index, row)| (row.value.name().to_owned(), index)).collect();
@@ -288,7 +318,10 @@ fn lay_rows<T: TableRow>(layer: &mut Layer, base: &mut Tables, errors: &mut Vec<
         let name = row.value.name().to_owned();
         match places.get(&name) {
             _ if seen.contains(&name) => errors.push(doubled::<T>(&name, &row.at)),
-            Some(index) => below[*index] = row,
+            Some(index) => {
+                remarks.extend(lost_cautions(&below[*index].value, &row));
+                below[*index] = row;
+            }
             None => below.push(row),
         }
         seen.insert(name);
@@ -305,6 +338,7 @@ fn lay_rows<T: TableRow>(layer: &mut Layer, base: &mut Tables, errors: &mut Vec<
         }
     }
     below.retain(|row| !removed.contains(row.value.name()));
+    base.remarks.extend(remarks);
     removed
 }
 

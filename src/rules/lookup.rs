@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::sync::Arc;
 
 use super::load::{Row, Tables};
-use super::{Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Template, WorkRule};
+use super::{CautionRule, Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Template, WorkRule};
 use crate::record::{CapacitorState, Dielectric, Kind, Nature, Severity, Word};
 
 /// Rows by what they are looked up by.
@@ -25,7 +25,9 @@ pub(super) struct Index {
 }
 
 /// Rules with their index, from checked and ordered tables.
-pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rules {
+pub(super) fn rules(version: u64, mut tables: Tables, connectors: Connectors) -> Rules {
+    find_cautions(&mut tables);
+    let cautions = shared(tables.cautions);
     let questions = shared(tables.questions);
     let findings = shared(tables.findings);
     let work = shared(tables.work);
@@ -86,8 +88,23 @@ pub(super) fn rules(version: u64, tables: Tables, connectors: Connectors) -> Rul
         low_esr,
         orders,
         retention,
+        cautions,
+        remarks: tables.remarks,
         connectors,
         index,
+    }
+}
+
+/// Has every row know the cautions that it names; a job those of its sitting too.
+fn find_cautions(tables: &mut Tables) {
+    let table: Vec<Arc<CautionRule>> = tables.cautions.iter().map(|row| Arc::new(row.value.clone())).collect();
+    tables.questions.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
+    tables.findings.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
+    tables.proofs.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
+    tables.sittings.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
+    for Row { value, .. } in &mut tables.work {
+        let sitting = tables.sittings.iter().find(|row| row.value.name == value.sitting);
+        value.cautions.find(sitting.map(|row| &row.value.cautions), &table);
     }
 }
 
@@ -187,17 +204,17 @@ impl Rules {
         let questions = self.questions.iter().flat_map(|row| {
             let figure = row.figure.iter().flat_map(|figure| [&figure.say, &figure.unit]);
             let answers = row.answers.iter().map(|answer| &answer.say);
-            [&row.ask, &row.hint, &row.caution, &row.source].into_iter().chain(answers).chain(figure)
+            [&row.ask, &row.hint, &row.source].into_iter().chain(answers).chain(figure)
         });
-        let findings = self.findings.iter().flat_map(|row| [&row.say, &row.means, &row.caution]);
+        let findings = self.findings.iter().flat_map(|row| [&row.say, &row.means]);
         let work = self.work.iter().flat_map(|row| {
-            let lists = row.materials.iter().chain(&row.tools).chain(&row.cautions);
+            let lists = row.materials.iter().chain(&row.tools);
             [&row.say, &row.how, &row.source].into_iter().chain(lists)
         });
         let sittings = self.sittings.iter().map(|row| &row.say);
         let proofs = self.proofs.iter().flat_map(|row| {
             let figures = row.figures.iter().map(|figure| &figure.say);
-            [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(&row.cautions).chain(figures)
+            [&row.say, &row.rig, &row.criterion, &row.source].into_iter().chain(figures)
         });
         let templates = self.templates.iter().flat_map(|row| [&row.say, &row.how, &row.source]);
         let inspections = self.inspections.iter().flat_map(|row| [&row.say, &row.source]);
@@ -205,6 +222,7 @@ impl Rules {
         let sources = sources.chain(self.low_esr.iter().map(|row| &row.source));
         let sources = sources.chain(self.orders.iter().map(|row| &row.source));
         let sources = sources.chain(self.retention.iter().map(|row| &row.source));
+        let cautions = self.cautions.iter().flat_map(|row| [&row.say, &row.source]);
         let connectors = self.connectors.all().flat_map(|row| [&row.label, &row.note]);
         questions
             .chain(findings)
@@ -214,6 +232,7 @@ impl Rules {
             .chain(proofs)
             .chain(inspections)
             .chain(sources)
+            .chain(cautions)
             .chain(connectors)
             .map(String::as_str)
             .filter(|text| !text.is_empty())

@@ -1,7 +1,9 @@
 //! The trade's tables as typed, checked data: what a survey asks, what an answer raises, what work a finding calls
 //! for, which proofs a kind needs, what is looked at again sooner. Code holds mechanisms, tables hold the trade.
 
+mod caution;
 mod check;
+mod check_cautions;
 mod check_retention;
 mod check_template;
 pub mod connectors;
@@ -13,10 +15,11 @@ mod power_effect;
 mod table_error;
 mod types;
 
+pub use caution::{CautionRule, Cautions, Harm, Once};
 pub use connectors::{Connector, Connectors};
 pub use power_effect::PowerEffect;
 pub use table_error::{TableError, TableErrors};
 pub use types::{
-    AnswerRule, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, Paper,
+    AnswerRule, Cover, FigureBound, FigureRule, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, Paper,
     ProofFigure, ProofRule, Question, RetentionRule, Rules, Sitting, SubstitutionRule, Template, WorkRule,
 };

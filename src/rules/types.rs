@@ -5,7 +5,7 @@ use std::sync::Arc;
 use serde::Deserialize;
 
 use super::lookup::Index;
-use super::{Connectors, PowerEffect};
+use super::{CautionRule, Cautions, Connectors, PowerEffect};
 use crate::record::{CapacitorState, CapacitorUse, Competence, Dielectric, Hold, Kind, Mounting, Nature, Severity};
 use crate::trade::capacitor::preferred::ESeries;
 
@@ -29,6 +29,9 @@ pub struct Rules {
     pub low_esr: Vec<Arc<LowEsrRule>>,
     /// How lines of a kit are made; the first row counts.
     pub orders: Vec<Arc<OrderRule>>,
+    pub cautions: Vec<Arc<CautionRule>>,
+    /// What is to be told of the user's own tables, though they can be used.
+    pub remarks: Vec<String>,
     /// Which mechanism holds what sits in a board.
     pub retention: Vec<Arc<RetentionRule>>,
     /// Which connector takes which.
@@ -52,9 +55,9 @@ pub struct Question {
     /// The topic it belongs to ("cells", "capacitors", "corrosion"): findings of logged capacitor positions replace
     /// the answers of topic "capacitors".
     pub topic: String,
-    /// Shown beside the question where looking can hurt; may be empty.
+    /// Shown beside the question where looking can hurt.
     #[serde(default)]
-    pub caution: String,
+    pub cautions: Cautions,
     /// What it does to the answer on power while nobody has answered: `not_known` for anything that could hurt.
     pub power: PowerEffect,
     /// Kinds on which not knowing it hurts nothing all the same: their few milliamperes come over a fused lead.
@@ -157,9 +160,9 @@ pub struct FindingRule {
     /// Only for these dielectrics; empty for all.
     #[serde(default)]
     pub dielectrics: Vec<Dielectric>,
-    /// Warning shown with the finding; may be empty.
+    /// Shown with the finding.
     #[serde(default)]
-    pub caution: String,
+    pub cautions: Cautions,
     /// Whether it leaves a connector that can still be used, with the eye in place of the key.
     #[serde(default)]
     pub by_eye: bool,
@@ -205,8 +208,12 @@ pub struct WorkRule {
     pub materials: Vec<String>,
     #[serde(default)]
     pub tools: Vec<String>,
+    /// Its own, and those of its sitting.
     #[serde(default)]
-    pub cautions: Vec<String>,
+    pub cautions: Cautions,
+    /// Whether it opens a power supply or a monitor; asked of every row that is for one of the two.
+    #[serde(default)]
+    pub cover: Option<Cover>,
     pub nature: Nature,
     pub hold: Hold,
     /// What it holds up instead when the finding is grave.
@@ -254,6 +261,18 @@ impl WorkRule {
     }
 }
 
+/// What a job does with the cover of a power supply or a monitor.
+#[derive(Clone, Copy, Debug, Deserialize, PartialEq, Eq)]
+#[serde(rename_all = "snake_case")]
+pub enum Cover {
+    /// It stays on: the part is worked on from outside.
+    On,
+    /// It comes off, and mains and high voltage can be touched.
+    Off,
+    /// The part itself is not touched.
+    None,
+}
+
 /// A set-up on the bench that several pieces of work want.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -264,6 +283,9 @@ pub struct Sitting {
     /// Minutes it takes to lay out the tools, and to put them away.
     #[serde(default)]
     pub set_up_minutes: u32,
+    /// What holds for all work of it.
+    #[serde(default)]
+    pub cautions: Cautions,
 }
 
 /// A whole overhaul: pieces of work that follow one another on one part.
@@ -314,7 +336,7 @@ pub struct ProofRule {
     #[serde(default, rename = "figure")]
     pub figures: Vec<ProofFigure>,
     #[serde(default)]
-    pub cautions: Vec<String>,
+    pub cautions: Cautions,
     pub source: String,
 }
 

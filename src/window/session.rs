@@ -64,7 +64,10 @@ fn rules(config_folder: Option<&Path>) -> (Rules, Vec<String>) {
             let notice = text!("Your own tables are left out until this is mended: {errors}", errors = errors);
             (Rules::shipped(), vec![notice])
         },
-        |rules| (rules, Vec::new()),
+        |rules| {
+            let notices = rules.remarks.clone();
+            (rules, notices)
+        },
     )
 }
 

@@ -9,7 +9,7 @@ mod shown;
 mod stock;
 mod totals;
 
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 pub(super) use call::{Call, called_since, calls, is_behind_a_cure};
 pub use elsewhere::TaskPlace;
@@ -21,7 +21,7 @@ pub use stock::Stock;
 pub use totals::{MaterialNeed, Totals, hours_text, materials};
 
 use crate::record::{Competence, FindingId, Hold, Nature, PartId, Work, WorkId, WorkState};
-use crate::rules::{PowerEffect, WorkRule};
+use crate::rules::{Cautions, PowerEffect, WorkRule};
 
 /// What a task is, so that a desk can keep hold of it over revisions.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -144,8 +144,10 @@ impl Task {
         self.rule().map_or(&[], |rule| &rule.tools)
     }
 
-    pub fn cautions(&self) -> &[String] {
-        self.rule().map_or(&[], |rule| &rule.cautions)
+    /// What to beware of; nothing for work in the restorer's own words.
+    pub fn cautions(&self) -> &Cautions {
+        static NONE: LazyLock<Cautions> = LazyLock::new(Cautions::default);
+        self.rule().map_or(&NONE, |rule| &rule.cautions)
     }
 
     /// Proofs that count no longer once it is done, by name.

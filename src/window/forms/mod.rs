@@ -23,5 +23,5 @@ pub use money::{money_text, read_money};
 pub use pasted::{Pasted, ReadLine};
 pub use place::{PlaceFacts, new_places, place_names, place_of, places};
 pub use proof::{Owner, ProofAct, ProofForm};
-pub use work::{Ending, WorkAct, WorkForm, guide_ui, heed_ui};
+pub use work::{Ending, WorkAct, WorkForm, guide_ui};
 pub use workshop::workshop_ui;

@@ -12,10 +12,9 @@ use crate::record::{Answer, Entry, Given, Id, Kind, Moment, PartFile, PartId, Su
 use crate::rules::{Question, Rules};
 use crate::text;
 use crate::text::say;
-use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, Themed};
 use crate::window::widgets::{
-    AnswerChoice, answer_row_ui, body, field_ui, mark_ui, press_ui, remark, severity_ui, small,
+    AnswerChoice, answer_row_ui, body, caution_ui, field_ui, press_ui, remark, severity_ui, small,
 };
 
 const NUMBERS: [Key; 9] =
@@ -225,7 +224,6 @@ impl SurveyRound {
 
     /// The question that is asked, with its answers, and where, how much and what else.
     fn asked_ui(&mut self, ui: &mut Ui, rules: &Rules, kind: Kind, question: &Arc<Question>) {
-        let tokens = ui.tokens();
         let last = rules.questions_for(kind).len() - 1;
         ui.add_space(2.0 * GRID);
         let ask = say(&question.ask);
@@ -233,11 +231,8 @@ impl SurveyRound {
         let choices: Vec<AnswerChoice> =
             all.iter().map(|choice| AnswerChoice { key: choice.key, say: choice.say }).collect();
         let chosen = all.iter().position(|choice| choice.given == *self.given(question));
-        if !question.caution.is_empty() {
-            ui.horizontal_wrapped(|ui| {
-                mark_ui(ui, Mark::Heed, tokens.hold_power);
-                ui.label(body(say(&question.caution)).color(tokens.hold_power));
-            });
+        for caution in question.cautions.rows() {
+            caution_ui(ui, say(&caution.say));
         }
         if let Some(place) = answer_row_ui(ui, ask, &choices, chosen, true) {
             self.answer(question, all[place].given.clone());
@@ -264,8 +259,8 @@ impl SurveyRound {
                     ui.label(remark(ui, say(&rule.means)));
                 }
             });
-            if let Some(caution) = rule.map(|rule| say(&rule.caution)).filter(|caution| !caution.is_empty()) {
-                ui.label(body(caution).color(tokens.hold_power));
+            for caution in rule.iter().flat_map(|rule| rule.cautions.rows()) {
+                caution_ui(ui, say(&caution.say));
             }
         }
         let mut go_on = self.details_ui(ui, question, kind);

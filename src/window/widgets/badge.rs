@@ -7,6 +7,7 @@ use crate::record::{Hold, Severity, Word};
 use crate::text;
 use crate::window::theme::marks::{self, Mark};
 use crate::window::theme::{GRID, TextRole, Themed, Tokens};
+use crate::window::widgets::body;
 
 /// Whether power may be applied, in the window's words; "not known" is shown as "do not".
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -140,4 +141,13 @@ impl Tokens {
     pub fn severity(&self, severity: Severity) -> Color32 {
         severity_colour(self, severity)
     }
+}
+
+/// A caution: mark, word and hue.
+pub fn caution_ui(ui: &mut Ui, caution: &str) {
+    ui.horizontal_top(|ui| {
+        mark_ui(ui, Mark::Heed, ui.tokens().hold_power);
+        ui.add_space(-GRID);
+        ui.vertical(|ui| ui.label(body(caution).color(ui.tokens().hold_power)));
+    });
 }

@@ -13,7 +13,7 @@ mod table;
 mod words;
 
 pub use answer_row::{AnswerChoice, answer_row_ui};
-pub use badge::{PowerWord, badge_ui, hold_ui, mark_ui, power_badge_ui, power_ui, severity_ui};
+pub use badge::{PowerWord, badge_ui, caution_ui, hold_ui, mark_ui, power_badge_ui, power_ui, severity_ui};
 pub use cells::Cells;
 pub use edit::{Edit, Fact, pressable_ui, row_ui};
 pub use field::{choice_ui, expanded, field_ui, notes_ui, path_field_ui, short_field_ui};

@@ -6,6 +6,7 @@ use egui::{Button, ScrollArea, Ui, WidgetInfo};
 
 use super::panel::{Beside, side_ui, sides};
 use super::rows::takes_text;
+use crate::assess::cautions::{self, JobCautions};
 use crate::assess::outstanding::hours_text;
 use crate::assess::tonight::{Chosen, Evening, Missed, PATIENCE, Tonight, Why, tonight};
 use crate::assess::{Answers, PartAnswers, Patience, Task};
@@ -15,12 +16,12 @@ use crate::rules::Rules;
 use crate::text::say;
 use crate::window::background::Background;
 use crate::window::forms::work::begin;
-use crate::window::forms::{Ending, HoursField, heed_ui};
+use crate::window::forms::{Ending, HoursField};
 use crate::window::outbox::{Outbox, View};
 use crate::window::page::Page;
 use crate::window::settings::{Hours, MOST_TONIGHT_MINUTES};
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, first_ui, hold_ui, link_ui, press_ui, remark, section_ui, strong};
+use crate::window::widgets::{body, caution_ui, first_ui, hold_ui, link_ui, press_ui, remark, section_ui, strong};
 use crate::{counted, text};
 
 /// Lines are no wider than this, points.
@@ -123,6 +124,10 @@ impl TonightView {
                 if sitting != Some(task.sitting()) {
                     sitting = Some(task.sitting());
                     section_ui(ui, sitting_text(plan, task.sitting()));
+                    let tasks = tonight.chosen.iter().map(|chosen| plan.task(chosen.part_at, chosen.task).1);
+                    for caution in cautions::of_sitting(tasks.filter(|other| other.sitting() == task.sitting())) {
+                        caution_ui(ui, &caution);
+                    }
                 }
                 ui.push_id(at, |ui| self.piece_ui(ui, plan, at, chosen, view, outbox));
             }
@@ -146,8 +151,8 @@ impl TonightView {
             self.act_ui(ui, plan, chosen, view, outbox);
         });
         ui.indent("why", |ui| {
-            for caution in task.cautions() {
-                heed_ui(ui, say(caution));
+            for caution in JobCautions::listed(task).first {
+                caution_ui(ui, &caution);
             }
             // That work of one sitting stands together is seen from the list.
             let why = chosen.why.iter().filter(|why| !matches!(why, Why::SameSitting { .. }));

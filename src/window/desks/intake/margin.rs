@@ -2,11 +2,11 @@
 
 use egui::{RichText, Ui};
 
+use crate::assess::cautions::JobCautions;
 use crate::assess::{PartAnswers, Task};
 use crate::counted;
 use crate::record::Hold;
 use crate::text;
-use crate::text::say;
 use crate::window::theme::marks::Mark;
 use crate::window::theme::{GRID, TextRole, Themed};
 use crate::window::widgets::{body, hold_ui, mark_ui, remark, section_ui, small};
@@ -76,14 +76,14 @@ fn first_ui<'a>(ui: &mut Ui, task: &Task, waits_for: impl Iterator<Item = &'a st
     if !waits_for.is_empty() {
         ui.label(small(text!("Before that: {tasks}", tasks = waits_for.join("; "))));
     }
-    if !task.how().is_empty() {
-        ui.label(small(task.how()));
-    }
-    for caution in task.cautions() {
+    for caution in JobCautions::alone(task).first {
         ui.horizontal_top(|ui| {
             mark_ui(ui, Mark::Heed, tokens.hold_power);
-            ui.add(egui::Label::new(small(say(caution)).color(tokens.hold_power)).wrap());
+            ui.add(egui::Label::new(small(caution).color(tokens.hold_power)).wrap());
         });
+    }
+    if !task.how().is_empty() {
+        ui.label(small(task.how()));
     }
 }
 

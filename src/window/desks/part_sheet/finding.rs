@@ -16,7 +16,7 @@ use crate::window::forms::work::add_by_hand;
 use crate::window::marked::Tie;
 use crate::window::outbox::Outbox;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, field_ui, press_ui, remark, severity_ui, strong};
+use crate::window::widgets::{body, caution_ui, field_ui, press_ui, remark, severity_ui, strong};
 
 /// What is open and half typed.
 #[derive(Default)]
@@ -100,8 +100,8 @@ impl FindingList {
         }
         ui.indent("open finding", |ui| {
             if let Some(rule) = about.view.rules.finding(&file.finding.what) {
-                if !rule.caution.is_empty() {
-                    ui.label(body(say(&rule.caution)).color(ui.tokens().hold_power));
+                for caution in rule.cautions.rows() {
+                    caution_ui(ui, say(&caution.say));
                 }
                 if !rule.means.is_empty() {
                     ui.label(body(say(&rule.means)));

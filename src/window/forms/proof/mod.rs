@@ -19,7 +19,7 @@ use crate::text;
 use crate::window::outbox::{KeptFile, Outbox, View};
 use crate::window::page::Page;
 use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, choice_ui, field_ui, notes_ui, press_ui, remark, small};
+use crate::window::widgets::{body, caution_ui, choice_ui, field_ui, notes_ui, press_ui, remark, small};
 
 /// What is typed so far.
 #[derive(Debug)]
@@ -99,8 +99,8 @@ impl ProofForm {
         let mut act = None;
         ui.set_max_width(ui.available_width().min(180.0 * GRID));
         ui.label(body(crate::text::say(&self.rule.say)));
-        for caution in &self.rule.cautions {
-            super::heed_ui(ui, crate::text::say(caution));
+        for caution in self.rule.cautions.rows() {
+            caution_ui(ui, crate::text::say(&caution.say));
         }
         notes_ui(ui, text!("What has to hold"), &mut self.criterion, 2);
         ui.horizontal_wrapped(|ui| {

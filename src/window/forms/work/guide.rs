@@ -3,34 +3,29 @@
 use egui::Ui;
 
 use crate::assess::Task;
+use crate::assess::cautions::JobCautions;
 use crate::assess::reason::finding_name;
 use crate::assess::touched;
 use crate::counted;
-use crate::record::{Competence, Nature};
+use crate::record::Nature;
 use crate::text;
 use crate::text::say;
 use crate::window::outbox::View;
-use crate::window::theme::marks::Mark;
-use crate::window::theme::{GRID, Themed};
-use crate::window::widgets::{body, mark_ui, remark};
+use crate::window::theme::GRID;
+use crate::window::widgets::{body, caution_ui, remark};
 
-/// Draws the guide: cautions first, then how, then what it takes and why it is asked for.
+/// Draws the guide: the worst cautions first, then how, then what it takes and why it is asked for.
 pub fn guide_ui(ui: &mut Ui, task: &Task, view: &View<'_>) {
     ui.set_max_width(ui.available_width().min(180.0 * GRID));
-    for caution in task.cautions() {
-        heed_ui(ui, say(caution));
-    }
-    match task.who() {
-        Competence::Oneself => {}
-        Competence::WithHelp => {
-            heed_ui(ui, text!("Not alone: have somebody with you who knows this work. Local codes come first."));
-        }
-        Competence::SendOut => {
-            heed_ui(ui, text!("Send it out to somebody licensed for this work. Local codes come first."));
-        }
+    let cautions = JobCautions::alone(task);
+    for caution in &cautions.first {
+        caution_ui(ui, caution);
     }
     if !task.how().is_empty() {
         ui.label(body(task.how()));
+    }
+    for caution in &cautions.later {
+        caution_ui(ui, caution);
     }
     let list = |words: &[String]| words.iter().map(|word| say(word)).collect::<Vec<_>>().join(", ");
     if !task.materials().is_empty() {
@@ -68,15 +63,6 @@ pub fn guide_ui(ui: &mut Ui, task: &Task, view: &View<'_>) {
     if let Some(rule) = task.rule() {
         ui.label(remark(ui, text!("Source: {source}", source = say(&rule.source))));
     }
-}
-
-/// A caution: mark, word and hue.
-pub fn heed_ui(ui: &mut Ui, caution: &str) {
-    ui.horizontal_top(|ui| {
-        mark_ui(ui, Mark::Heed, ui.tokens().hold_power);
-        ui.add_space(-GRID);
-        ui.vertical(|ui| ui.label(body(caution).color(ui.tokens().hold_power)));
-    });
 }
 
 /// What a nature of work means for the part.

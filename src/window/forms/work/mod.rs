@@ -9,7 +9,7 @@ mod own;
 use egui::Ui;
 
 pub use acts::{add_by_hand, add_own, begin, change_own, done, put_behind, take_up_again, wait};
-pub use guide::{guide_ui, heed_ui};
+pub use guide::guide_ui;
 pub use own::{Own, TOUCHES};
 
 use self::evidence::Evidence;
