@@ -174,7 +174,7 @@ fn an_alkaline_leak_is_never_met_with_baking_soda() {
         if row.name == "neutralise" || row.name == "wash-out-spill" {
             met += 1;
             assert!(row.materials.iter().any(|it| it.contains("vinegar") && it.contains("itric acid")), "{}", row.name);
-            assert!(row.cautions.iter().any(|it| it.contains("Never baking soda")), "{}", row.name);
+            assert!(row.cautions.rows().iter().any(|it| it.say.contains("Never baking soda")), "{}", row.name);
         }
     }
     assert_eq!(met, 2);
@@ -219,7 +219,7 @@ fn mains_and_picture_tube_work_is_nobodys_alone_and_defers_to_codes_and_trained_
     assert!(mains.len() >= 10);
     for row in mains {
         assert_ne!(row.who, Competence::Oneself, "{}", row.name);
-        assert!(!row.cautions.is_empty(), "{}", row.name);
+        assert!(!row.cautions.rows().is_empty(), "{}", row.name);
     }
     for kind in MAINS_KINDS {
         for finding in ["capacitors-cracked", "capacitors-bulged", "smell-burnt", "rattle", "reported-dead"] {
