@@ -5,7 +5,7 @@ use std::collections::HashSet;
 use super::load::{Row, Tables};
 use super::table_error::At;
 use super::{Cautions, Cover, TableError, WorkRule};
-use crate::record::{Competence, Kind};
+use crate::record::{Competence, Kind, Word};
 use crate::text;
 
 /// The caution of everything that opens a power supply or a monitor.
@@ -49,12 +49,16 @@ fn mains(Row { value, at }: &Row<WorkRule>, errors: &mut Vec<TableError>) {
         }
         _ => {}
     }
-    let is_mains_work = value.cover == Some(Cover::Off) || value.sitting == MAINS_SITTING;
-    if is_mains_work && value.who != Competence::SendOut {
+    let is_allowed = match (value.cover, value.sitting == MAINS_SITTING) {
+        (Some(Cover::Off), _) => value.who == Competence::SendOut,
+        (_, true) => value.who != Competence::Oneself,
+        _ => true,
+    };
+    if !is_allowed {
         refuse(text!(
-            "the work `{name}` is on mains or high voltage and says who = \"{who}\": it is for somebody licensed, so `who` is \"send_out\"",
+            "the work `{name}` is on mains or high voltage and says who = \"{who}\": with the cover off it is \"send_out\", else \"with_help\" at least",
             name = value.name,
-            who = crate::record::Word::name(value.who)
+            who = value.who.name()
         ));
     }
 }

@@ -351,6 +351,7 @@ who = "oneself"
 sitting = "dry-cleaning"
 source = "mine"
 power = "nothing"
+cover = "on"
 "#;
 
 const QUESTION: &str = r#"[[question]]
@@ -399,6 +400,11 @@ fn a_bad_table_is_refused_with_file_line_and_reason() {
         ("no effect of a finding", "[[finding]]\nname = \"fat\"\nsay = \"Fat\"\nseverity = \"plain\"\n".into(), 1, "“power” is missing"),
         ("work that holds power and lets it be", WORK.replace("\"looks\"", "\"power\""), 1, "holds power, so its `power` is `no`"),
         ("always on a kind not asked", QUESTION.replace("\npower", "\nalways_on = [\"fan\"]\npower"), 1, "not asked of `fan`"),
+        ("no word on the cover", WORK.replace("cover = \"on\"\n", ""), 1, "`cover` must be"),
+        ("an unknown caution", WORK.replace("source", "cautions = [\"draught\"]\nsource"), 10, "unknown caution `draught`"),
+        ("a supply opened by oneself", WORK.replace("\"on\"", "\"off\"").replace("source", "cautions = [\"mains\"]\nsource"), 1, "with the cover off it is \"send_out\""),
+        ("mains work by oneself", WORK.replace("dry-cleaning", "mains"), 1, "is on mains or high voltage"),
+        ("a supply opened without a word", WORK.replace("\"on\"", "\"off\"").replace("oneself", "send_out"), 1, "without the caution `mains`"),
         ("unknown table", "[[chore]]\nname = \"x\"\n".into(), 1, "no table `chore`"),
         ("single brackets", SITTING.replace("[[sitting]]", "[sitting]"), 1, "double brackets"),
         ("no name", WORK.replace("\"polish\"", "\"Polish it\""), 2, "is no name"),
@@ -458,6 +464,21 @@ fn own_rows_add_replace_and_take_away() {
     assert_eq!(rules.work.len(), shipped.work.len());
     assert_ne!(rules.version, shipped.version);
     assert_eq!(own(&table).unwrap().version, rules.version);
+}
+
+#[test]
+fn own_rows_that_leave_out_cautions_are_told() {
+    let lost = WORK.replace("polish", "dust-off").replace("minutes", "cautions = [\"dust\"]\nminutes");
+    let rules = own(&format!("\n{lost}")).unwrap();
+    let [remark] = &rules.remarks[..] else { panic!("{:?}", rules.remarks) };
+    assert!(
+        remark.starts_with("own.toml, line 2: the work `dust-off` replaces the shipped row without its cautions: "),
+        "{remark}"
+    );
+    for name in work(&Rules::shipped(), "dust-off").cautions.names() {
+        assert_eq!(remark.contains(name.as_str()), name != "dust", "{remark}");
+    }
+    assert!(own(WORK).unwrap().remarks.is_empty());
 }
 
 #[test]

@@ -77,6 +77,7 @@ fn outstanding_work_does_what_its_row_says() {
             who = "oneself"
             sitting = "wet"
             source = "common practice, no source"
+            cover = "on"
             "#,
             row.0
         ));
