@@ -13,12 +13,13 @@ use tempfile::TempDir;
 
 use crate::support::{assert_same, id, put};
 
-const FORMS: [&str; 5] = [
+const FORMS: [&str; 6] = [
     include_str!("forms/1.sql"),
     include_str!("forms/2.sql"),
     include_str!("forms/3.sql"),
     include_str!("forms/4.sql"),
     include_str!("forms/5.sql"),
+    include_str!("forms/6.sql"),
 ];
 
 /// A logbook of a form in a folder of its own.

@@ -38,7 +38,9 @@ impl Because {
                     NotKnown
                 }
             }
-            Self::ConnectorsUnknown { .. }
+            Self::CoolerOfOther { is_weaker: false, .. } => Remark,
+            Self::CoolerOfOther { is_weaker: true, .. }
+            | Self::ConnectorsUnknown { .. }
             | Self::AdapterRing { .. }
             | Self::SettingUnreadable { .. }
             | Self::NotObeyed { is_fixed: false, .. }

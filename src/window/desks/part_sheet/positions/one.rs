@@ -139,7 +139,7 @@ fn seen_ui(ui: &mut Ui, file: &CapacitorFile) {
     };
     // What one keeps to until its end, where its kind has published limits.
     let band =
-        (position.dielectric == Dielectric::WetAluminium).then_some(position.capacitance_uf).flatten().map(|uf| {
+        position.made_of().is_wet().then_some(position.capacitance_uf).flatten().map(|uf| {
             let end = Series::default().end(position.voltage_v.unwrap_or_default());
             (uf * (1.0 - end.minus_percent / 100.0), uf * (1.0 + end.plus_percent / 100.0))
         });
