@@ -150,8 +150,19 @@ impl Capacitor {
 fn has_no_polarity(polarity: &str) -> bool {
     let lower = polarity.to_lowercase();
     lower.split(|c: char| !c.is_alphanumeric() && c != '-').any(|word| {
-        matches!(word, "np" | "bp" | "nonpolar" | "non-polar" | "unpolar" | "unpolarised" | "unpolarized" | "non-polarised"
-            | "non-polarized" | "bipolar" | "bi-polar")
+        matches!(
+            word,
+            "np" | "bp"
+                | "nonpolar"
+                | "non-polar"
+                | "unpolar"
+                | "unpolarised"
+                | "unpolarized"
+                | "non-polarised"
+                | "non-polarized"
+                | "bipolar"
+                | "bi-polar"
+        )
     })
 }
 

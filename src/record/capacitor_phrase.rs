@@ -332,9 +332,8 @@ impl Reader {
         let last = |place: &[String], words: usize| {
             place.len().checked_sub(words).map(|from| place[from..].join(" ").to_lowercase())
         };
-        let state = |place: &[String]| {
-            [2, 1].into_iter().find_map(|words| Some((words, state_of(&last(place, words)?)?)))
-        };
+        let state =
+            |place: &[String]| [2, 1].into_iter().find_map(|words| Some((words, state_of(&last(place, words)?)?)));
         while let Some((words, state)) = state(&place) {
             place.truncate(place.len() - words);
             self.is(state)?;

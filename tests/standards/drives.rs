@@ -3,8 +3,8 @@
 use crate::chance::Chance;
 use crate::fuzz::rounds;
 use benchwright::trade::drive::{
-    Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, doubled,
-    file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,
+    Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, doubled, file_systems, firmwares,
+    floppy_formats, identify, judge, parse_capacity,
 };
 use proptest::prelude::*;
 

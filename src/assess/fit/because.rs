@@ -175,7 +175,6 @@ pub enum SetVoltage {
     Noted { best_v: Option<f64> },
 }
 
-
 impl Because {
     pub fn verdict(&self) -> Verdict {
         match self {

@@ -113,7 +113,8 @@ impl Reason {
             Self::LowEsr => text!("low series resistance kept").to_owned(),
             Self::Dielectric { was, with, rule } => {
                 let source = rules.substitutions.iter().find(|row| row.name == *rule).map_or("", |row| &row.source);
-                let allowed = text!("{with} allowed: {source}", with = with.label().to_lowercase(), source = text::say(source));
+                let allowed =
+                    text!("{with} allowed: {source}", with = with.label().to_lowercase(), source = text::say(source));
                 match (was, with) {
                     (Dielectric::Tantalum, Dielectric::WetAluminium | Dielectric::Polymer) => {
                         let mind = text!("mind the polarity: a bead’s mark is plus, a can’s stripe is minus");

@@ -109,12 +109,8 @@ fn is_out_of_limits(file: &CapacitorFile) -> bool {
     let Some(look) = file.looks.last().filter(|_| position.made_of().is_wet()) else { return false };
     // A bipolar one leaks more than the limits of polar ones say.
     let leakage_ua = look.leakage_ua.filter(|_| position.made_of() == Dielectric::WetAluminium);
-    let measured = Measured {
-        capacitance_uf: look.measured_uf,
-        esr_mohm: look.esr_mohm,
-        leakage_ua,
-        ..Measured::default()
-    };
+    let measured =
+        Measured { capacitance_uf: look.measured_uf, esr_mohm: look.esr_mohm, leakage_ua, ..Measured::default() };
     let (Some(capacitance_uf), Some(volts)) = (position.capacitance_uf, position.voltage_v) else { return false };
     let is_measured = look.measured_uf.is_some() || look.esr_mohm.is_some() || leakage_ua.is_some();
     let rated = Rated { capacitance_uf, volts, tolerance: None, series: Series::default(), esr_100khz_mohm: None };
