@@ -38,7 +38,6 @@ impl Because {
                     NotKnown
                 }
             }
-            Self::CoolerOfOther { is_weaker: false, .. } => Remark,
             Self::CoolerOfOther { is_weaker: true, .. }
             | Self::ConnectorsUnknown { .. }
             | Self::AdapterRing { .. }
@@ -47,7 +46,8 @@ impl Because {
             | Self::NoSetting { .. }
             // What has no room hangs out of its slot, or is not in.
             | Self::NoRoom { .. } => NotKnown,
-            Self::NotObeyed { is_fixed: true, .. }
+            Self::CoolerOfOther { is_weaker: false, .. }
+            | Self::NotObeyed { is_fixed: true, .. }
             | Self::ByEye { .. }
             | Self::RunsSlower { .. }
             | Self::BankShort { .. }

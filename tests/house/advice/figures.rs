@@ -67,12 +67,12 @@ fn a_few_ohms_are_a_fault_on_12_volts_and_none_on_5() {
         answers.power.iter().any(|reason| matches!(reason, Reason::ReadingOut { effect: PowerEffect::No, .. }))
     };
     for rail in ["+12", "-12", "-5"] {
-        assert_eq!(out(rail, 5.0), true, "{rail}");
-        assert_eq!(out(rail, 50.0), false, "{rail}");
+        assert!(out(rail, 5.0), "{rail}");
+        assert!(!out(rail, 50.0), "{rail}");
     }
     for rail in ["+5", "+3.3"] {
-        assert_eq!(out(rail, 5.0), false, "{rail}");
-        assert_eq!(out(rail, 0.5), true, "{rail}");
+        assert!(!out(rail, 5.0), "{rail}");
+        assert!(out(rail, 0.5), "{rail}");
     }
 }
 
