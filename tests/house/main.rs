@@ -1,6 +1,7 @@
 //! What holds inside the house: floors kept apart, tables checked, answers following from records and rules.
 #![allow(clippy::unwrap_used)]
 
+mod advice;
 mod assess;
 mod capacitor_phrases;
 mod catalogue;

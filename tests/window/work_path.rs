@@ -84,7 +84,7 @@ fn evidence_lowers_the_stock_and_ties_a_reading_to_the_work_and_a_later_test_pro
     let look = records::look(finding.id, moment("2026-03-01"), FindingState::Open, Severity::Plain);
     change.put(grease.clone()).put(finding).put(look);
     let mut hand = sheet(&fan, change);
-    press(&mut hand, "Done: Strip, clean and grease the fan");
+    press(&mut hand, "Done: Strip, clean and oil the fan");
     hand.fill("Light grease for bearings, ml", "1,5");
     press(&mut hand, "A reading that shows it…");
     hand.fill("Measured after the work", "Speed");
