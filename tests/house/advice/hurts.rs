@@ -69,3 +69,12 @@ fn each_caution_says_what_to_do() {
         }
     }
 }
+
+#[test]
+fn what_runs_under_power_is_told_to_keep_its_cover_on_and_not_to_be_unplugged() {
+    let rules = Rules::shipped();
+    for name in ["load-test", "monitor-run"] {
+        let names = rules.proof(name).unwrap().cautions.names();
+        assert!(names.contains(&"closed-case".to_owned()) && !names.contains(&"outside-only".to_owned()), "{name}");
+    }
+}
