@@ -7,7 +7,7 @@ use chrono::{Days, NaiveDate};
 use super::limits::{breaks_figure, is_out};
 use crate::record::{
     MachineFile, Moment, Nature, PartFile, PartId, Proof, ProofId, ProofResult, Reading, ReadingId, Touches, Work,
-    WorkId,
+    WorkId, WorkState,
 };
 use crate::rules::{ProofRule, Rules};
 
@@ -26,6 +26,8 @@ pub enum Standing {
     InFuture,
     /// Later work voided it; `None` for a capacitor that was replaced.
     Voided { work: Option<WorkId>, part: PartId },
+    /// It failed, and work done since may have mended what failed.
+    Repaired { work: WorkId, part: PartId },
     /// A part was fitted or taken out after the machine had passed.
     Changed { part: PartId },
     /// It is older than the rules let it be; `since` is unknown for a proof that nobody can date.
@@ -66,7 +68,12 @@ impl ProofStanding {
 pub fn of_part(file: &PartFile, rules: &Rules, today: NaiveDate) -> Vec<ProofStanding> {
     let runs = Runs { proofs: &file.proofs, readings: &file.readings, today };
     let asked = rules.proofs_for(file.part.kind).iter();
-    asked.map(|rule| runs.standing(rule, rules, |run| voided_by(file, rule, run, rules))).collect()
+    asked
+        .map(|rule| {
+            let repaired = |run| repaired_by(file, rule, run, rules, today);
+            runs.standing(rule, rules, |run| voided_by(file, rule, run, rules), repaired)
+        })
+        .collect()
 }
 
 /// The standing of every proof of a whole machine; `parts` are all its parts with what is inside them.
@@ -75,10 +82,12 @@ pub fn of_machine(file: &MachineFile, parts: &[&PartFile], rules: &Rules, today:
     let asked = rules.machine_proofs().iter();
     asked
         .map(|rule| {
-            runs.standing(rule, rules, |run| {
+            let overturned = |run| {
                 let work = parts.iter().find_map(|part| voided_by(part, rule, run, rules));
                 work.or_else(|| changed_after(file, parts, run, rules))
-            })
+            };
+            let repaired = |run| parts.iter().find_map(|part| repaired_by(part, rule, run, rules, today));
+            runs.standing(rule, rules, overturned, repaired)
         })
         .collect()
 }
@@ -91,12 +100,14 @@ struct Runs<'a> {
 }
 
 impl Runs<'_> {
-    /// By the last run, whatever came of it. A run that is dated after today is none.
+    /// By the last run, whatever came of it, until later work overturns it: what may void a pass, and what surely comes
+    /// after a failure. A run that is dated after today is none.
     fn standing(
         &self,
         rule: &Arc<ProofRule>,
         rules: &Rules,
         overturned: impl FnOnce(Moment) -> Option<Standing>,
+        repaired: impl FnOnce(Moment) -> Option<Standing>,
     ) -> ProofStanding {
         let is_future = |proof: &Proof| proof.run.on.span().is_some_and(|span| span.first > self.today);
         let runs = self.proofs.iter().filter(|proof| proof.test == rule.name);
@@ -105,9 +116,9 @@ impl Runs<'_> {
             None if runs.clone().next().is_some() => Standing::InFuture,
             None => Standing::NeverRun,
             Some((_, ProofResult::Undecided)) => Standing::Undecided,
-            Some((_, ProofResult::Failed)) => Standing::Failed,
+            Some((proof, ProofResult::Failed)) => repaired(proof.run).unwrap_or(Standing::Failed),
             Some((proof, ProofResult::Passed)) => match self.out_of_bounds(proof, rule, rules) {
-                Some(reading) => Standing::OutOfBounds { reading },
+                Some(reading) => repaired(proof.run).unwrap_or(Standing::OutOfBounds { reading }),
                 None => overturned(proof.run).unwrap_or_else(|| age(rule, proof.run, self.today)),
             },
         };
@@ -155,6 +166,38 @@ fn voided_by(file: &PartFile, proof: &ProofRule, run: Moment, rules: &Rules) -> 
         is_before_power && replaced.any(|look| !run.is_surely_after(look.looked))
     };
     (work.is_some() || recapped()).then_some(Standing::Voided { work, part: file.part.id })
+}
+
+/// Finished work that surely came after a failed run and may have mended what failed: the run is to be made again. Work
+/// that nobody has told to be electrical mends nothing.
+pub(super) fn repaired_by(
+    file: &PartFile,
+    proof: &ProofRule,
+    run: Moment,
+    rules: &Rules,
+    today: NaiveDate,
+) -> Option<Standing> {
+    let mends = |work: &Work| match rules.work(&work.rule) {
+        Some(rule) => rule.voids.contains(&proof.name) || (proof.decides_power() && rule.nature != Nature::Care),
+        None => work.touches == Touches::Electrical,
+    };
+    let work = done_after(file, run, today).find(|work| mends(work))?;
+    Some(Standing::Repaired { work: work.id, part: file.part.id })
+}
+
+/// Work that was finished surely after something, up to today.
+fn done_after(file: &PartFile, moment: Moment, today: NaiveDate) -> impl Iterator<Item = &Work> {
+    let is_past = move |work: &&Work| work.changed.on.span().is_some_and(|span| span.last <= today);
+    let done = file.work.iter().filter(|work| work.state == WorkState::Done).filter(is_past);
+    done.filter(move |work| work.changed.is_surely_after(moment))
+}
+
+/// Whether the part was changed electrically, surely after something was measured on it.
+pub(super) fn is_changed_since(file: &PartFile, measured: Moment, rules: &Rules, today: NaiveDate) -> bool {
+    done_after(file, measured, today).any(|work| match rules.work(&work.rule) {
+        Some(rule) => rule.nature != Nature::Care,
+        None => work.touches == Touches::Electrical,
+    })
 }
 
 /// A part under current that was fitted or taken out after a run of the whole machine.

@@ -24,11 +24,16 @@ impl Reason {
                 Standing::Failed | Standing::OutOfBounds { .. } => {
                     proof.power_when_failed.map_or(proof.power, |effect| effect.max(proof.power))
                 }
-                // What nobody could decide is not known where a failure would say no.
-                Standing::Undecided if proof.power_when_failed == Some(PowerEffect::No) => PowerEffect::NotKnown,
-                Standing::Undecided if proof.power_when_failed.is_some() => PowerEffect::Remark.max(proof.power),
+                // What nobody could decide, or has tested again, is not known where a failure would say no.
+                Standing::Undecided | Standing::Repaired { .. } if proof.power_when_failed == Some(PowerEffect::No) => {
+                    PowerEffect::NotKnown
+                }
+                Standing::Undecided | Standing::Repaired { .. } if proof.power_when_failed.is_some() => {
+                    PowerEffect::Remark.max(proof.power)
+                }
                 Standing::NeverRun
                 | Standing::Undecided
+                | Standing::Repaired { .. }
                 | Standing::InFuture
                 | Standing::Voided { .. }
                 | Standing::Changed { .. }

@@ -188,7 +188,7 @@ pub(super) fn own_reasons(
     reasons.extend(events::faults(&file.cases, None, Some(part)));
     if takes_current {
         reasons.extend(facts::not_looked(file, proofs, rules, today));
-        reasons.extend(readings::of_part(file, rules));
+        reasons.extend(readings::of_part(file, rules, today));
         reasons.extend(decisions::unproven_work(file, proofs, today));
         reasons.extend(unknown_names(file, design, rules));
     }

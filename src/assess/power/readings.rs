@@ -1,16 +1,29 @@
 //! Readings out of their limits: rails under power, ripple, rails to ground; cells that are spent.
 
+use chrono::NaiveDate;
+
 use crate::assess::limits::is_out;
+use crate::assess::proofs::{is_changed_since, repaired_by};
 use crate::assess::reason::Reason;
 use crate::record::{MachineFile, PartFile, Proof, ProofResult, Reading};
 use crate::rules::{PowerEffect, Rules};
 use crate::trade::cell::{self, CellState};
 
-/// What the last reading of each quantity on a part does.
-pub(super) fn of_part(file: &PartFile, rules: &Rules) -> Vec<Reason> {
+/// What the last reading of each quantity on a part does; after later work on it, only a new one tells.
+pub(super) fn of_part(file: &PartFile, rules: &Rules, today: NaiveDate) -> Vec<Reason> {
     let part = Some(file.part.id);
-    let judged = judged(&file.readings, &file.proofs, rules);
-    judged.map(|(reading, effect)| Reason::ReadingOut { part, machine: None, reading: reading.id, effect }).collect()
+    let judged = judged(&file.readings, &file.proofs, rules).filter(|(reading, _)| {
+        // Measured in a test that is to be made again: the test says so.
+        let proof = file.proofs.iter().find(|proof| reading.proof == Some(proof.id));
+        let rule = proof.and_then(|proof| rules.proof(&proof.test));
+        rule.is_none_or(|rule| repaired_by(file, rule, reading.measured, rules, today).is_none())
+    });
+    let effect = |(reading, effect): (&Reading, PowerEffect)| {
+        let is_changed = is_changed_since(file, reading.measured, rules, today);
+        let effect = if is_changed { effect.min(PowerEffect::NotKnown) } else { effect };
+        Reason::ReadingOut { part, machine: None, reading: reading.id, effect }
+    };
+    judged.map(effect).collect()
 }
 
 /// The same of a machine's own readings.

@@ -485,10 +485,21 @@ class Referee:
                 continue
             for proof in self.holding(rows, "run") + self.coming(rows, "run"):
                 if proof["result"] == "failed" or self.figures_bad(proof):
+                    if field == "part" and self.mended_after(key, proof["run"]):
+                        continue
                     out.append((means.failed, f"proof {test} failed, or its figures are out of bounds"))
                 elif proof["result"] == "undecided":
                     out.append((means.undecided, f"proof {test} undecided"))
         return out
+
+    def mended_after(self, part, moment):
+        """Whether something electrical was surely changed after a test that failed: it is to be run again."""
+        for work in self.of("work", "part", part):
+            if work["state"] != "done" or not self.is_past(work["changed"]) or not surely_before(moment, work["changed"]):
+                continue
+            if work["rule"] in names.TOUCHES or (not work["rule"] and work.get("touches") == "electrical"):
+                return True
+        return False
 
     def load_test_reasons(self, part):
         """A supply without a valid load test is not known."""

@@ -226,6 +226,7 @@ pub fn standing_text(standing: Standing) -> String {
         Standing::OutOfBounds { .. } => text!("a figure is out of its limits").to_owned(),
         Standing::InFuture => text!("dated after today").to_owned(),
         Standing::Voided { .. } => text!("voided by later work").to_owned(),
+        Standing::Repaired { .. } => text!("failed, worked on since").to_owned(),
         Standing::Changed { .. } => text!("parts were changed since").to_owned(),
         Standing::Stale { since: Some(day) } => text!("too old since {day}", day = day),
         Standing::Stale { since: None } => text!("too old").to_owned(),

@@ -5,6 +5,7 @@ use benchwright::record::*;
 
 use super::super::support::*;
 use super::Scene;
+use crate::records;
 
 const DONE: &str = "2026-05-10";
 
@@ -91,4 +92,55 @@ fn a_supply_recapped_after_its_load_test_is_tested_again() {
         let (given, said) = scene.said();
         assert_eq!(given, verdict, "replaced on {on}: {said:?}");
     }
+}
+
+/// A supply whose last load test failed, with +5 V far out of its limits in it.
+fn failed_supply() -> Scene {
+    let mut scene = Scene::sound();
+    let failed = proof(41, "load-test", at("2026-05-01", 40), ProofResult::Failed);
+    let (proof, part) = (Some(failed.id), scene.supply().part.id);
+    let read = records::reading(part, at("2026-05-01", 41), "+5 V rail", 6.1, "V");
+    scene.supply().proofs.push(failed);
+    scene.supply().readings.push(Reading { id: id(80), proof, ..read });
+    scene
+}
+
+#[test]
+fn a_supply_that_failed_is_tried_on_its_load_again_once_it_was_mended() {
+    let mut scene = failed_supply();
+    assert_eq!((scene.verdict(), scene.of_part(2).unwrap().verdict), (Verdict::No, Verdict::No));
+    let title = "Put the feedback right".to_owned();
+    let piece = |supply: &PartFile, on| {
+        let mended = work(30, supply, "", WorkState::Done, at(on, 50));
+        Work { title: title.clone(), touches: Touches::Electrical, ..mended }
+    };
+    for (on, in_machine, alone) in [
+        ("2026-04-20", Verdict::No, Verdict::No),
+        ("2026-05-10", Verdict::NotKnown, Verdict::Yes),
+        ("2026-05", Verdict::No, Verdict::No),
+        ("2027-01-01", Verdict::No, Verdict::No),
+    ] {
+        let mut mended = failed_supply();
+        let piece = piece(mended.supply(), on);
+        mended.supply().work.push(piece);
+        let given = (mended.verdict(), mended.of_part(2).unwrap().verdict);
+        assert_eq!(given, (in_machine, alone), "mended {on}: {:?}", mended.said());
+    }
+    let unstated = Work { touches: Touches::Unstated, ..piece(scene.supply(), "2026-05-10") };
+    scene.supply().work.push(unstated);
+    assert_eq!(scene.of_part(2).unwrap().verdict, Verdict::No, "what nobody has told to be electrical mends nothing");
+}
+
+#[test]
+fn what_was_measured_before_a_repair_is_to_be_measured_again() {
+    let mut scene = Scene::sound();
+    let read = records::reading(scene.board().part.id, at("2026-05-01", 41), "+5 V rail at the board", 6.1, "V");
+    scene.board().readings.push(Reading { id: id(80), ..read });
+    assert_eq!(scene.verdict(), Verdict::No);
+    let piece =
+        Work { touches: Touches::Electrical, ..work(30, scene.board(), "", WorkState::Done, at("2026-05-10", 50)) };
+    scene.board().work.push(piece);
+    let tested = proof(42, "boot", at("2026-05-11", 60), ProofResult::Passed);
+    scene.board().proofs.push(tested);
+    assert_eq!(scene.verdict(), Verdict::NotKnown);
 }
