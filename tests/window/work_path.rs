@@ -73,19 +73,15 @@ fn a_whole_overhaul_is_shown_then_added_and_taken_back_in_one_go() {
 #[test]
 fn evidence_lowers_the_stock_and_ties_a_reading_to_the_work_and_a_later_test_proves_it() {
     let fan = part("0060", Kind::Fan, "Sorrel fan");
-    let grease = Material {
-        name: "Light grease for bearings".to_owned(),
-        unit: "ml".to_owned(),
-        stock: 20.0,
-        ..records::material("")
-    };
+    let oil =
+        Material { name: "Light machine oil".to_owned(), unit: "ml".to_owned(), stock: 20.0, ..records::material("") };
     let mut change = Change::new("Log");
     let finding = records::finding(fan.id, "fan-gritty");
     let look = records::look(finding.id, moment("2026-03-01"), FindingState::Open, Severity::Plain);
-    change.put(grease.clone()).put(finding).put(look);
+    change.put(oil.clone()).put(finding).put(look);
     let mut hand = sheet(&fan, change);
-    press(&mut hand, "Done: Strip, clean and grease the fan");
-    hand.fill("Light grease for bearings, ml", "1,5");
+    press(&mut hand, "Done: Strip, clean and oil the fan");
+    hand.fill("Light machine oil, ml", "1,5");
     press(&mut hand, "A reading that shows it…");
     hand.fill("Measured after the work", "Speed");
     hand.fill("Its figure", "2400");

@@ -52,7 +52,7 @@ QUESTIONS = {
     # Electrolytic capacitors?
     "electrolytics": Question(
         "mainboard voltage_module video_card sound_card network_card controller_card multi_io_card modem",
-        NOT_KNOWN, "sound none", remark="bad-age", not_known="missing", no="bulged leaking burst",
+        NOT_KNOWN, "sound none", remark="bad-age", not_known="missing", no="bulged leaking burst dark-glue",
     ),
     # Tantalum beads?
     "tantalums": Question(
@@ -128,7 +128,7 @@ QUESTIONS = {
     # Firmware: copied, window covered?
     "firmware": Question(
         "mainboard video_card controller_card network_card firmware_chip",
-        NOTHING, "saved none unsaved bare corrupt",
+        NOTHING, "saved none unsaved unsaved-socketed bare corrupt",
     ),
     # How clean is it?
     "dirt": Question(
@@ -611,12 +611,12 @@ QUESTIONS = {
     # Electrolytics, as far as they can be seen?
     "supply-electrolytics": Question(
         "power_supply monitor",
-        NOT_KNOWN, "sound", remark="bad-age", no="bulged leaking burst",
+        NOT_KNOWN, "sound", remark="bad-age", no="bulged leaking burst dark-glue",
     ),
     # Mains cord and inlet?
     "mains-cord": Question(
         "power_supply monitor",
-        NOT_KNOWN, "sound", no="damaged",
+        NOT_KNOWN, "sound", no="damaged inlet",
     ),
     # Earth pin to bare metal?
     "earth": Question(
@@ -740,6 +740,7 @@ FINDINGS = {
     "capacitors-reversed": (NO, "mainboard video_card sound_card"),  # Capacitor fitted the wrong way round
     "capacitors-out-of-limits": (NOT_KNOWN, "mainboard power_supply video_card"),  # Capacitors out of limits
     "capacitors-suspect": (REMARK, "mainboard power_supply video_card"),  # Capacitors of a bad age
+    "glue-dark": (NO, "mainboard power_supply video_card"),  # Fixing glue gone dark
     "rail-shorted": (NO, "mainboard video_card sound_card controller_card"),  # A rail is near zero to ground
     "burnt-place": (NO, "mainboard video_card sound_card multi_io_card hard_disk"),  # Burnt place
     "voltage-setting-unknown": (NOT_KNOWN, "mainboard"),  # Voltage setting not known
@@ -772,6 +773,7 @@ FINDINGS = {
     "cooler-anchor-broken": (NO, "mainboard"),  # Cooler anchor or lug broken
     "keyboard-fuse-open": (NOTHING, "mainboard"),  # Keyboard port fuse open
     "firmware-unsaved": (NOTHING, "mainboard firmware_chip"),  # Firmware not saved
+    "eprom-unsaved": (NOTHING, "mainboard firmware_chip"),  # Socketed firmware chip not saved
     "firmware-corrupt": (NOTHING, "firmware_chip"),  # Firmware does not read right
     "window-uncovered": (NOTHING, "firmware_chip mainboard"),  # Erasing window of a firmware chip bare
     "reported-dead": (REMARK, "mainboard video_card hard_disk power_supply"),  # Said to be dead
@@ -811,7 +813,7 @@ FINDINGS = {
     "bearing-howls": (REMARK, "hard_disk"),  # Bearings howl
     "bad-sectors": (NOTHING, "hard_disk"),  # Bad sectors
     "gasket-decayed": (NOTHING, "hard_disk"),  # Gasket or cover seal decayed
-    "drive-dented": (REMARK, "hard_disk"),  # Dented or dropped
+    "drive-dented": (NO, "hard_disk"),  # Dented or dropped
     "geometry-unknown": (NOTHING, "flash_adapter"),  # Geometry not noted
     "card-removable": (NOTHING, "flash_adapter"),  # Card reports itself as removable
     "larger-than-firmware": (NOTHING, "hard_disk flash_adapter"),  # Larger than the firmware can address
@@ -834,7 +836,8 @@ FINDINGS = {
     "rattle": (NO, "power_supply"),  # Something rattles inside
     "plugs-scorched": (NO, "power_supply"),  # Scorched or loose plugs
     "switch-bare": (NO, "power_supply case"),  # Panel switch with bare mains contacts
-    "cord-damaged": (NO, "power_supply monitor"),  # Mains cord or inlet damaged
+    "cord-damaged": (NO, "power_supply monitor"),  # Plug-in mains cord damaged
+    "inlet-damaged": (NO, "power_supply monitor"),  # Mains inlet or wired-in cord damaged
     "earth-open": (NO, "power_supply"),  # No earth connection to the metal
     "clips-broken": (NOTHING, "case keyboard"),  # Broken tabs or clips
     "yellowed": (NOTHING, "case keyboard"),  # Yellowed plastic
@@ -1097,19 +1100,21 @@ wash-board clear-burn mend-board mend-tracks turn-chip recap turn-capacitor reca
 find-short cut-leaking-cell cut-lithium-thionyl clear-lithium-thionyl neutralise rinse-and-dry mend-eaten-tracks set-voltage mend-anchor replace-parts
 replace-suppression recap-supply clear-supply replace-supply-fan set-selector restore-earth replace-cord
 cover-switch renew-plugs mend-leads trace-mains-fault renew-monitor-mains recap-monitor clear-monitor
-mend-high-voltage straighten-pins
+mend-high-voltage straighten-pins clear-glue clear-glue-mains mend-leads-mains mend-inside-mains
+replace-cracked-board replace-inlet wash-out-spill-mains
 """.split()
 
 ONLY_HOLDS_POWER = """
 look-under measure-rails judge-rails send-off-lithium-thionyl read-voltage look-up-pinout label-slot-voltage find-cooler renew-clip
 remove-stray-standoff leave-tube retire-clicker retire-burnt-chip wash-out-spill replace-fan discharge-supply
-discharge-monitor
+discharge-monitor judge-dropped-disk wash-leak-off-disk
 """.split()
 
 ONLY_TOUCHES = """
 lay-pads mend-joints press-chips replace-socket replace-pins replace-port-fuse trace-fault recap-weak
 measure-capacitors mend-cell-holder fit-clock-supply renew-lithium-thionyl renew-clock-module remove-pack cut-cell trace-picture-fault
 clean-jacks mend-picture measure-mains-capacitors wash-spill service-fan clean-sockets clear-contacts
+stop-rust-mains patch-rust-mains whiten-mains mend-clips-mains
 """.split()
 
 NEITHER = """
@@ -1122,7 +1127,7 @@ free-tray clean-lens find-reading-fault clean-heads judge-heads mend-eject align
 copy-off-medium mend-cataract find-scan-rates mark-pin-one mend-keys renew-foam mend-membrane derust-springs
 find-caps scrape-rollers strip-coat mend-buttons find-protocol check-rig free-cooler renew-paste try-die
 look-up-support true-cooler match-mechanism find-retention fit-cooler-support fit-clips renew-fasteners
-mend-retention sort-memory
+mend-retention sort-memory dump-eprom photograph-outside wipe-film-outside
 """.split()
 
 WORKS = set(HOLDS_POWER_AND_TOUCHES + ONLY_HOLDS_POWER + ONLY_TOUCHES + NEITHER)
