@@ -2,7 +2,7 @@
 //!
 //! How they are ranked stands at the head of `assess::fit::candidates`. A role is named by its own name or its kind's.
 //!
-//! JSON: `{"machine": "Orla", "role": "Mainboard", "candidates": [{"part": "0034", "title": "Velmar V5", "with": null, "here": true,
+//! JSON: `{"machine": "Orla", "role": "Mainboard", "kinds": ["mainboard"], "candidates": [{"part": "0034", "title": "Velmar V5", "with": null, "here": true,
 //! "verdict": "fits", "because": [because as in `fit`, …], "weeks": 0, "window": "made within the window", "state":
 //! "proven", "minutes": 90, "proven": true, "originality": "original", "losses": [{"machine": "Tove", "role":
 //! "Mainboard", "fitted": true, "empties": true, "stand_ins": 1}, …]}, …]}`. `weeks` from the window are negative before
@@ -23,7 +23,7 @@ use crate::assess::fit::Verdict;
 use crate::assess::fit::candidates::{Candidate, Candidates, Loss};
 use crate::assess::outstanding::hours_text;
 use crate::assess::reason::{machine_name, role_name};
-use crate::record::{MachineId, Originality, RoleId, Word as _};
+use crate::record::{Kind, MachineId, Originality, Role, RoleId, Word as _};
 use crate::{counted, text};
 
 #[derive(Args)]
@@ -42,6 +42,7 @@ pub struct OfRole {
 struct Form {
     machine: String,
     role: String,
+    kinds: Vec<Kind>,
     candidates: Vec<CandidateForm>,
 }
 
@@ -85,10 +86,17 @@ impl OfRole {
         let form = Form {
             machine: machine_name(&opened.logbook, machine),
             role: role_name(&opened.logbook, machine, role),
+            kinds: kinds(machine, role, &opened),
             candidates: ranked.iter().map(|one| form(one, &mut found, &opened)).collect(),
         };
         if json { as_json(&form) } else { Ok(in_words(&form)) }
     }
+}
+
+/// The kinds that fill a role, its own first.
+fn kinds(machine: MachineId, role: RoleId, opened: &Opened) -> Vec<Kind> {
+    let roles = opened.logbook.machine(machine).map_or(&[][..], |file| &file.roles);
+    roles.iter().filter(|known| known.id == role).flat_map(Role::kinds).collect()
 }
 
 /// The role of a name, or else of a kind's label or stored name.
@@ -139,7 +147,11 @@ fn form(candidate: &Candidate, found: &mut Candidates, opened: &Opened) -> Candi
 }
 
 fn in_words(form: &Form) -> String {
-    let title = text!("{machine}, {role}", machine = form.machine, role = form.role);
+    let mut title = text!("{machine}, {role}", machine = form.machine, role = form.role);
+    if form.kinds.len() > 1 {
+        let kinds: Vec<&str> = form.kinds.iter().map(|kind| kind.label()).collect();
+        title += &text!(" (takes {kinds})", kinds = kinds.join(", "));
+    }
     let count = counted!("{count} candidate", "{count} candidates", form.candidates.len());
     let mut lines = format!("{title}: {count}");
     for (at, one) in form.candidates.iter().enumerate() {

@@ -2,9 +2,10 @@
 //! which machine lacks it, and what would it improve, by how much.
 //!
 //! JSON: `{"kind": "sound_card", "have": [{"part": "0042", "state": "sound", "machine": null}, …], "lacking": [use, …],
-//! "improves": [use, …]}`. A use is `{"machine": "Orla", "role": "Sound card", "replaces": "0017", "required": true,
+//! "improves": [use, …]}`. A use is `{"machine": "Orla", "role": "Sound card", "replaces": "0017", "with": null, "required": true,
 //! "verdict": "fits", "gains": ["runs at 133.3 MHz instead of 100 MHz"], "because": [because, …]}`, with `because` as in
-//! `fit`, of those reasons that speak against it; `replaces` is null where the role has room.
+//! `fit`, of those reasons that speak against it; `replaces` is null where the role has room; `with` is
+//! the adapter on the shelf that it needs to plug in.
 
 use std::fmt::Write as _;
 
@@ -56,6 +57,7 @@ struct UseForm {
     machine: String,
     role: String,
     replaces: Option<String>,
+    with: Option<String>,
     required: bool,
     verdict: Verdict,
     gains: Vec<String>,
@@ -83,6 +85,7 @@ fn form(offered: &Offered, offer: &Offer, opened: &Opened) -> Form {
         machine: machine_name(&opened.logbook, one.machine),
         role: role_name(&opened.logbook, one.machine, one.role),
         replaces: one.replaces.map(|part| tag(part, opened)),
+        with: one.with.map(|part| tag(part, opened)),
         required: one.is_required,
         verdict: one.verdict,
         gains: one.gains.iter().map(|gain| gain.said()).collect(),

@@ -11,12 +11,20 @@ crate::words! {
     /// What a capacitor is made of.
     Dielectric {
         WetAluminium = "wet_aluminium", "Wet aluminium";
+        BipolarAluminium = "bipolar_aluminium", "Bipolar electrolytic";
         Polymer = "polymer", "Polymer";
         Tantalum = "tantalum", "Tantalum";
         Film = "film", "Film";
         Suppression = "suppression", "Mains suppression";
         Ceramic = "ceramic", "Ceramic";
         Unknown = "unknown", "Not known";
+    }
+}
+
+impl Dielectric {
+    /// Whether it is an aluminium electrolytic with a liquid in it, polar or not: it dries out and leaks.
+    pub fn is_wet(self) -> bool {
+        matches!(self, Self::WetAluminium | Self::BipolarAluminium)
     }
 }
 
@@ -128,6 +136,34 @@ pub struct CapacitorLook {
 pub struct CapacitorFile {
     pub position: Capacitor,
     pub looks: Vec<CapacitorLook>,
+}
+
+impl Capacitor {
+    /// What it is made of, as far as all that is logged of it tells: what has no polarity is no polar electrolytic.
+    pub fn made_of(&self) -> Dielectric {
+        let is_open = matches!(self.dielectric, Dielectric::WetAluminium | Dielectric::Unknown);
+        if is_open && has_no_polarity(&self.polarity) { Dielectric::BipolarAluminium } else { self.dielectric }
+    }
+}
+
+/// Whether words on the polarity of an electrolytic say that it has none.
+fn has_no_polarity(polarity: &str) -> bool {
+    let lower = polarity.to_lowercase();
+    lower.split(|c: char| !c.is_alphanumeric() && c != '-').any(|word| {
+        matches!(
+            word,
+            "np" | "bp"
+                | "nonpolar"
+                | "non-polar"
+                | "unpolar"
+                | "unpolarised"
+                | "unpolarized"
+                | "non-polarised"
+                | "non-polarized"
+                | "bipolar"
+                | "bi-polar"
+        )
+    })
 }
 
 impl CapacitorFile {

@@ -4,8 +4,8 @@
 //! runs to the next comma. A word that is not understood is refused, so that nothing said is lost in silence.
 
 use super::capacitor_words::{
-    COUNTS, FILLERS, Measure, PLACE_WORDS, Token, Words, dielectric_of, is_designator, mounting_of, run, state_of,
-    unit_of,
+    COUNTS, FILLERS, Measure, PLACE_WORDS, Token, Words, ambiguous, dielectric_of, is_designator, mounting_of, run,
+    state_of, unit_of,
 };
 use super::{CapacitorGroup, CapacitorState, Dielectric, MOST_POSITIONS, Mounting};
 use crate::text;
@@ -17,6 +17,8 @@ pub enum BadPhrase {
     Empty,
     #[error("{}", text!("“{word}” is not understood; take it out, or put it behind a word of place such as “near”", word = .0))]
     Word(String),
+    #[error("{}", text!("“{word}” can be read in two ways: write {clear}", word = .word, clear = .clear))]
+    Ambiguous { word: String, clear: &'static str },
     #[error("{}", text!("“{word}” has no unit: write µF, nF, pF, V, mm or °C behind it", word = .0))]
     NoUnit(String),
     #[error("{}", text!("“mF” can be read in two ways: write µF, nF or pF"))]
@@ -227,6 +229,16 @@ impl Reader {
                 let round = matches!(self.word(2).as_deref(), Some("round" | "around"));
                 return self.seen(CapacitorState::Reversed, 2 + usize::from(round));
             }
+            "no leakage" | "not leaking" | "dried out" => {
+                let state = state_of(&pair).unwrap_or(CapacitorState::NotLooked);
+                return self.seen(state, 2);
+            }
+            "non polar" | "non polarised" | "non polarized" => return self.made_of(Dielectric::BipolarAluminium, 2),
+            // Said of what is named with it, it tells nothing more.
+            "solid tantalum" | "solid tantalums" | "solid polymer" | "solid polymers" => {
+                self.at += 1;
+                return Ok(());
+            }
             "surface mount" | "surface mounted" => return self.mounted(Mounting::Surface, 2),
             "snap in" => return self.mounted(Mounting::SnapIn, 2),
             _ => {}
@@ -240,13 +252,11 @@ impl Reader {
         if let Some(state) = state_of(&word) {
             return self.seen(state, 1);
         }
+        if let Some(clear) = ambiguous(&word) {
+            return Err(BadPhrase::Ambiguous { word: printed.to_owned(), clear });
+        }
         if let Some(dielectric) = dielectric_of(&word) {
-            self.at += 1;
-            if !matches!(self.group.dielectric, Dielectric::Unknown) && self.group.dielectric != dielectric {
-                return Err(BadPhrase::Twice(text!("What they are made of")));
-            }
-            self.group.dielectric = dielectric;
-            return Ok(());
+            return self.made_of(dielectric, 1);
         }
         if let Some(mounting) = mounting_of(&word) {
             return self.mounted(mounting, 1);
@@ -285,6 +295,19 @@ impl Reader {
         self.is(state)
     }
 
+    /// A bipolar electrolytic is an aluminium one as well, so both words may stand.
+    fn made_of(&mut self, told: Dielectric, words: usize) -> Result<(), BadPhrase> {
+        use Dielectric::{BipolarAluminium, Unknown, WetAluminium};
+        self.at += words;
+        self.group.dielectric = match (self.group.dielectric, told) {
+            (Unknown, told) => told,
+            (known, told) if known == told => told,
+            (WetAluminium, BipolarAluminium) | (BipolarAluminium, WetAluminium) => BipolarAluminium,
+            _ => return Err(BadPhrase::Twice(text!("What they are made of"))),
+        };
+        Ok(())
+    }
+
     fn mounted(&mut self, mounting: Mounting, words: usize) -> Result<(), BadPhrase> {
         self.at += words;
         if self.group.mounting != Mounting::Unknown && self.group.mounting != mounting {
@@ -306,9 +329,17 @@ impl Reader {
             }
             self.at += 1;
         }
-        while let Some(state) = place.last().and_then(|word| state_of(&word.to_lowercase())) {
-            place.pop();
+        let last = |place: &[String], words: usize| {
+            place.len().checked_sub(words).map(|from| place[from..].join(" ").to_lowercase())
+        };
+        let state =
+            |place: &[String]| [2, 1].into_iter().find_map(|words| Some((words, state_of(&last(place, words)?)?)));
+        while let Some((words, state)) = state(&place) {
+            place.truncate(place.len() - words);
             self.is(state)?;
+        }
+        if let Some((word, clear)) = place.last().and_then(|word| Some((word, ambiguous(&word.to_lowercase())?))) {
+            return Err(BadPhrase::Ambiguous { word: word.clone(), clear });
         }
         let is_side =
             |word: &String| matches!(word.to_lowercase().as_str(), "left" | "right" | "front" | "top" | "bottom");

@@ -2,6 +2,7 @@
 
 use super::capacitor_phrase::BadPhrase;
 use super::{CapacitorState, Dielectric, MOST_POSITIONS, Mounting};
+use crate::text;
 
 /// A line cut into numbers, words and commas; `1000µF` and `1000 µF` become the same.
 pub(super) struct Words {
@@ -124,15 +125,28 @@ pub(super) const PLACE_WORDS: [&str; 22] = [
 pub(super) const COUNTS: [&str; 13] =
     ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
+/// Words that the trade uses in two senses, with the clear ones to write instead.
+pub(super) fn ambiguous(word: &str) -> Option<&'static str> {
+    match word {
+        "dry" => Some(text!("“no leakage” or “dried out”")),
+        "solid" => Some(text!("“polymer” or “tantalum”")),
+        _ => None,
+    }
+}
+
 pub(super) fn state_of(word: &str) -> Option<CapacitorState> {
     Some(match word {
-        "sound" | "good" | "fine" | "ok" | "okay" | "flat" | "dry" => CapacitorState::Sound,
+        "sound" | "good" | "fine" | "ok" | "okay" | "flat" | "intact" | "no leakage" | "not leaking" => {
+            CapacitorState::Sound
+        }
         "bulged" | "bulging" | "domed" | "vented" | "swollen" => CapacitorState::Bulged,
         "leaking" | "leaked" | "leaky" => CapacitorState::Leaking,
         "burst" | "blown" | "popped" | "exploded" => CapacitorState::Burst,
         "cracked" => CapacitorState::Cracked,
         "missing" | "gone" => CapacitorState::Missing,
         "reversed" | "backwards" => CapacitorState::Reversed,
+        // Its electrolyte is gone: little capacitance and much resistance are left.
+        "dried" | "dried-out" | "dried out" => CapacitorState::OutOfLimits,
         "unseen" => CapacitorState::NotLooked,
         _ => return None,
     })
@@ -141,7 +155,9 @@ pub(super) fn state_of(word: &str) -> Option<CapacitorState> {
 pub(super) fn dielectric_of(word: &str) -> Option<Dielectric> {
     Some(match word {
         "aluminium" | "aluminum" | "electrolytic" | "electrolytics" | "wet" => Dielectric::WetAluminium,
-        "polymer" | "polymers" | "solid" => Dielectric::Polymer,
+        "bipolar" | "bipolars" | "bi-polar" | "non-polar" | "nonpolar" | "non-polarised" | "non-polarized"
+        | "unpolarised" | "unpolarized" | "np" | "bp" => Dielectric::BipolarAluminium,
+        "polymer" | "polymers" => Dielectric::Polymer,
         "tantalum" | "tantalums" | "tant" | "tants" | "bead" | "beads" => Dielectric::Tantalum,
         "film" | "films" => Dielectric::Film,
         "suppression" | "suppressor" | "suppressors" | "x1" | "x2" | "y1" | "y2" => Dielectric::Suppression,

@@ -282,7 +282,7 @@ impl Check<'_> {
             );
             self.errors.push(at.error(reason));
         }
-        for figure in [value.from_uf, value.to_volts, value.most_uf_v_per_mm3].into_iter().flatten() {
+        for figure in [value.from_uf, value.to_volts, value.times_rail, value.most_uf_v_per_mm3].into_iter().flatten() {
             self.above_zero(at, figure);
         }
     }

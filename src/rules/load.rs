@@ -21,7 +21,7 @@ use super::{
     CautionRule, Connectors, FindingRule, InspectionRule, KindRule, LowEsrRule, OrderRule, ProofRule, Question,
     RetentionRule, Rules, Sitting, SubstitutionRule, TableError, TableErrors, Template, WorkRule,
 };
-use super::{check, check_cautions, check_retention, connectors, lookup, order};
+use super::{bounds, check, check_cautions, check_retention, connectors, lookup, order};
 use crate::record::Word;
 use crate::text;
 
@@ -184,6 +184,7 @@ impl Rules {
         });
         // A row that could not be read would make every mention of it look wrong too.
         if errors.is_empty() {
+            bounds::take_from_tests(&mut tables, &mut errors);
             check::check(&tables, &mut errors);
             check_retention::check(&tables, &connectors, &mut errors);
             check_cautions::check(&tables, &mut errors);

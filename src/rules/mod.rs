@@ -1,6 +1,7 @@
 //! The trade's tables as typed, checked data: what a survey asks, what an answer raises, what work a finding calls
 //! for, which proofs a kind needs, what is looked at again sooner. Code holds mechanisms, tables hold the trade.
 
+mod bounds;
 mod caution;
 mod check;
 mod check_cautions;

@@ -125,12 +125,19 @@ pub struct FigureRule {
     pub bounds: Vec<FigureBound>,
 }
 
-/// A bound on a figure: below or above it, a finding is raised.
+/// A bound on a figure: below or above it, a finding is raised. Of several on one side the furthest that is broken
+/// counts.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct FigureBound {
     #[serde(default)]
     pub below: Option<f64>,
+    /// In place of `below`: below the bound of every figure of this test.
+    #[serde(default)]
+    pub below_all_of: Option<String>,
+    /// In place of `below`: below the bound of some figure of this test.
+    #[serde(default)]
+    pub below_some_of: Option<String>,
     #[serde(default)]
     pub above: Option<f64>,
     pub finding: String,
@@ -424,6 +431,9 @@ pub struct SubstitutionRule {
     pub to_volts: Option<f64>,
     /// What may take its place.
     pub with: Dielectric,
+    /// Rated for so many times the rail that it sits on, where that is named; else for the next voltage that is made.
+    #[serde(default)]
+    pub times_rail: Option<f64>,
     /// The capacitance may go up to the next preferred value of this series …
     pub series: ESeries,
     /// … and no further above the original.

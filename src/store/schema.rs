@@ -21,6 +21,7 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../../resources/migrations/0004.sql"),
     include_str!("../../resources/migrations/0005.sql"),
     include_str!("../../resources/migrations/0006.sql"),
+    include_str!("../../resources/migrations/0007.sql"),
 ];
 
 /// The form that this program writes.

@@ -211,6 +211,11 @@ pub fn named_in(phrase: &str) -> Option<(Chemistry, u8)> {
     if !lower.contains("cell") && !lower.contains("battery") {
         return None;
     }
+    // A lithium barrel looks like a rechargeable one.
+    if lower.contains("lithium") && ["barrel", "3.6", "½aa", "1/2aa", "thionyl"].iter().any(|word| lower.contains(word))
+    {
+        return Some((Chemistry::LithiumThionyl, 1));
+    }
     let words = [
         ("nicd", Chemistry::NickelCadmium),
         ("nickel", Chemistry::NickelCadmium),

@@ -4,6 +4,7 @@ pub mod capacitor;
 pub mod cell;
 pub mod clock;
 pub mod colour;
+pub mod core_voltage;
 pub mod corrosion;
 pub mod date_code;
 pub mod drive;

@@ -30,8 +30,8 @@ fn a_drive_by_geometry_and_a_sector_by_both_names() {
     assert_eq!(back["address"]["lba"], 1_032_191);
     let said = text(&["work-out", "drive", "--bytes", "40 GB", "--firmware", "cylinders-16-bit"]);
     let dos =
-        text(&["work-out", "drive", "--bytes", "800 MB", "--firmware", "assisted", "--file-system", "fat16-dos-3.31"]);
-    // MSDN aa364045: 16 KB from 512 to 1023 MB.
+        text(&["work-out", "drive", "--bytes", "800 MB", "--firmware", "assisted", "--file-system", "fat16-dos-4.0"]);
+    // Microsoft Q69912: 16 KB from 512 to 1023 MB.
     assert!(dos.contains("at least 1 partition,") && dos.contains("clusters of 16 KiB"), "{dos}");
     assert!(said.contains("not usable") && said.contains("clip jumper") && said.contains("Source"), "{said}");
 }

@@ -142,7 +142,7 @@ fn disks_are_judged_with_a_file_system_too() {
         list(constraint(&answer, "drives"), "because")[0].clone()
     };
     assert_eq!(fit(&[])["verdict"], "fits");
-    let clipped = fit(&["--file-system", "fat16-dos-3.31"]);
+    let clipped = fit(&["--file-system", "fat16-dos-4.0"]);
     // 1024 × 255 × 63 sectors through firmware calls: 8.42 GB (Large Disk HOWTO).
     assert_eq!(clipped["verdict"], "caveat");
     assert!(clipped["say"].as_str().unwrap().contains("8.42 GB"), "{clipped}");

@@ -28,6 +28,8 @@ RULES = pathlib.Path(__file__).parents[2] / "resources/rules/substitution.toml"
 LOGBOOKS = 10
 BOARDS = 24
 SAME = 1e-9
+# Places that name the rail that a position sits on, and what it carries.
+RAILS = {"on the +12 V rail": 12.0, "by slot 2, −5 V": 5.0, "+5 V, at the edge": 5.0}
 SERIES = {"E3": eseries.E3, "E6": eseries.E6, "E12": eseries.E12, "E24": eseries.E24}
 
 
@@ -56,12 +58,13 @@ def board(chance, tag, positions):
     high = chance.choice([[7, 11, 12.5, 16, 20, 25], [5.4, 7, 8, 9, 10, 11, 11.5, 12, 13, 15, 16, 17, 20, 25, 30]])
     unknown = chance.choice([0.0, 0.1, 0.5])
     kinds = chance.choice([["wet_aluminium"], ["wet_aluminium", "unknown"],
-                           ["wet_aluminium", "polymer", "tantalum", "film", "suppression", "unknown", "ceramic"]])
+                           ["wet_aluminium", "polymer", "tantalum", "tantalum", "film", "suppression", "unknown", "ceramic",
+                            "bipolar_aluminium"]])
     uses = [None] * 6 + ["processor_supply", "supply_output", "rail_smoothing", "coupling", "timing", "other"]
     capacitors = [
         {
             "id": str(uuid.uuid4()), "part": part["id"], "designator": f"C{number}",
-            "place_on_part": chance.choice(["", "", "near the Processor", "by the sound chip", "at the edge"]),
+            "place_on_part": chance.choice(["", "", "near the Processor", "by the sound chip", "at the edge", *RAILS]),
             "capacitance_uf": some(chance, values, 0.02), "voltage_v": some(chance, volts, 0.02),
             "temperature_c": some(chance, [85, 105, 125], 0.4), "diameter_mm": some(chance, across, unknown),
             "height_mm": some(chance, high, unknown), "pitch_mm": some(chance, [2, 2.5, 2.6, 3.5, 5], 0.6),
@@ -82,7 +85,7 @@ def material(chance, number):
         "voltage_v": chance.choice([6.3, 10, 16, 25, 35, 50, 63]), "temperature_c": some(chance, [85, 105], 0.2),
         "diameter_mm": some(chance, [4, 5, 6.3, 8, 10], 0.1), "height_mm": some(chance, [5.4, 7, 11, 12.5, 16], 0.1),
         "pitch_mm": some(chance, [2.0, 2.5, 3.5, 5.0], 0.4),
-        "dielectric": chance.choice(["wet_aluminium", "wet_aluminium", "polymer", "tantalum", "film", None]),
+        "dielectric": chance.choice(["wet_aluminium", "wet_aluminium", "polymer", "tantalum", "film", "bipolar_aluminium", None]),
         "mounting": chance.choice(["radial", "radial", "surface", None]), "low_esr": chance.choice([None, True, False]),
     }
 
@@ -101,6 +104,15 @@ class Rules:
             one["function"] in row.get("functions", []) or any(word in place for word in row.get("places", []))
             for row in self.low
         )
+
+    def rated(self, row, one, volts):
+        """The least rated voltage: some rows ask for a multiple of the rail, or else for the next step."""
+        times = row.get("times_rail")
+        if times is None:
+            return volts
+        if one["place_on_part"] in RAILS:
+            return max(volts, times * RAILS[one["place_on_part"]])
+        return min((made for made in self.order["volts"] if made > volts * (1 + SAME)), default=math.inf)
 
     def demand(self, one):
         """What a position asks for: what sat there, and per dielectric the capacitances and density allowed."""
@@ -121,7 +133,7 @@ class Rules:
                     dense = row.get("most_uf_v_per_mm3", math.inf)
                     if across and high:
                         dense = max(dense, uf * volts / (math.pi / 4 * across**2 * high))
-                    rooms[row["with"]] = (most, dense)
+                    rooms[row["with"]] = (most, dense, self.rated(row, one, volts))
         pitch = one["pitch_mm"]
         if pitch is not None:
             pitch = min(self.order["pitches_mm"], key=lambda made: abs(made - pitch))
@@ -137,12 +149,12 @@ class Rules:
         at_most = lambda name: demand[name] is None or line[name] <= demand[name] * (1 + SAME)
         density = line["uf"] * line["volts"] / (math.pi / 4 * line["across"] ** 2 * line["high"])
         found = numpy.zeros(len(line["uf"]), bool)
-        for with_, (most, dense) in demand["rooms"].items():
+        for with_, (most, dense, rated) in demand["rooms"].items():
             found |= (
-                (line["with"] == with_) & (line["uf"] <= most * (1 + SAME))
+                (line["with"] == with_) & (line["uf"] <= most * (1 + SAME)) & (line["volts"] >= rated * (1 - SAME))
                 & ~(density > dense * (1 + SAME))
             )
-        for holds in (at_least("uf"), at_least("volts"), at_least("celsius"), at_most("across"), at_most("high")):
+        for holds in (at_least("uf"), at_least("celsius"), at_most("across"), at_most("high")):
             found &= holds
         if demand["pitch"] is not None:
             found &= numpy.abs(line["pitch"] - demand["pitch"]) < 1e-6
@@ -158,7 +170,8 @@ def grids(rules, demands):
         own = [one for one in demands if one["mounting"] == mounting and with_ in one["rooms"]]
         known = lambda name: sorted({one[name] for one in own if one[name] is not None})
         between = lambda sizes: [*sizes, math.nan] + ([(sizes[0] + sizes[-1]) / 2] if sizes else [])
-        ufs, highest = [one["uf"] for one in own], max(one["volts"] for one in own)
+        ufs = [one["uf"] for one in own]
+        highest = max(max(one["volts"], min(one["rooms"][with_][2], 1000)) for one in own)
         axes = {
             "uf": list(eseries.erange(SERIES[rules.order["series"]], min(ufs), max(ufs) * 1.6)),
             "volts": [made for made in rules.order["volts"] if min(one["volts"] for one in own) <= made <= 2 * highest],

@@ -3,8 +3,8 @@
 use crate::chance::Chance;
 use crate::fuzz::rounds;
 use benchwright::trade::drive::{
-    Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, default_cluster_bytes, doubled,
-    file_systems, firmwares, floppy_formats, identify, judge, parse_capacity,
+    Capacity, Firmware, Geometry, Outcome, Position, assisted, barriers, crossed, doubled, file_systems, firmwares,
+    floppy_formats, identify, judge, parse_capacity,
 };
 use proptest::prelude::*;
 
@@ -151,20 +151,44 @@ fn floppy_media_have_the_published_coercivity() {
     }
 }
 
-/// MSDN aa364045: FAT16 of 2 GB with 32 KB clusters, 4 GB with 64 KB on NT; default cluster sizes.
+/// MSDN aa364045: FAT16 of 4 GB with 64 KB clusters on NT. Microsoft Q118335: 2 GB with MS-DOS 4.0 and later.
+/// vogons.org p=1334365 (a forum): partitions of 512 MB with DOS 3.31.
 #[test]
 fn fat_sizes_are_the_published_ones() {
     let largest = |id| file_systems().iter().find(|row| row.id == id).unwrap().partition_bytes;
-    assert_eq!(largest("fat16-dos-3.31"), 2 << 30);
+    assert_eq!(largest("fat16-dos-3.31"), 512 << 20);
+    assert_eq!(largest("fat16-dos-4.0"), 2 << 30);
     assert_eq!(largest("fat16-64k"), 4 << 30);
     // DOS 3: 65 535 sectors.
     assert_eq!(largest("fat16-dos-3.0"), 33_553_920);
-    for (mib, cluster_kib) in
+}
+
+/// Microsoft Q67321, the same in Q69912: DOS FORMAT takes 4 sectors from 16 to 127 MB, 8 to 255, 16 to 511, 32 to 1023,
+/// 64 to 2047; one maker of another DOS prints 2 KB from 32 to 127.9 MB (FYI-M-1208, 1992).
+/// MSDN aa364045 gives Windows NT's own: 1 KB from 33 to 64 MB, 64 KB from 2048 MB.
+#[test]
+fn dos_and_windows_nt_format_a_partition_in_clusters_of_their_own() {
+    let systems = file_systems();
+    let cluster = |id: &str, mib: u64| {
+        let system = systems.iter().find(|row| row.id == id).unwrap();
+        system.default_cluster_bytes(mib << 20).map(|bytes| bytes >> 10)
+    };
+    for dos in ["fat16-dos-3.31", "fat16-dos-4.0", "fat16-windows-95"] {
+        for (mib, kib) in [(33, 2), (64, 2), (127, 2), (128, 4), (255, 4), (256, 8), (511, 8)] {
+            assert_eq!(cluster(dos, mib), Some(kib), "{dos}, {mib} MB");
+        }
+    }
+    for (mib, kib) in [(512, 16), (1023, 16), (1024, 32), (2047, 32)] {
+        assert_eq!(cluster("fat16-dos-4.0", mib), Some(kib), "{mib} MB");
+    }
+    for (mib, kib) in
         [(33, 1), (64, 1), (65, 2), (128, 2), (256, 4), (512, 8), (1023, 16), (1024, 32), (2047, 32), (2048, 64)]
     {
-        assert_eq!(default_cluster_bytes(mib << 20), Some(cluster_kib << 10), "{mib} MB");
+        assert_eq!(cluster("fat16-64k", mib), Some(kib), "{mib} MB");
     }
-    assert_eq!(default_cluster_bytes(5 << 30), None);
+    assert_eq!(cluster("fat16-64k", 5 << 10), None);
+    assert_eq!(cluster("fat16-dos-4.0", 5 << 10), None);
+    assert_eq!(cluster("fat32", 1024), None);
 }
 
 fn firmware(id: &str) -> Firmware {
@@ -216,12 +240,12 @@ fn an_old_drive_is_clipped_by_its_own_geometry() {
 #[test]
 fn file_systems_bound_partitions_and_drives() {
     let systems = file_systems();
-    let dos = systems.iter().find(|row| row.id == "fat16-dos-3.31").unwrap();
+    let dos = systems.iter().find(|row| row.id == "fat16-dos-4.0").unwrap();
     let verdict = judge(20_416_757_760, None, &firmware("lba-48"), Some(dos));
     assert_eq!(verdict.outcome, Outcome::ClippedTo { bytes: 8_422_686_720 });
     let partitions = verdict.partitions.unwrap();
     assert_eq!((partitions.largest_bytes, partitions.least_count), (2 << 30, 4));
-    assert_eq!(partitions.cluster_bytes, Some(32 << 10), "MSDN aa364045");
+    assert_eq!(partitions.cluster_bytes, Some(32 << 10), "Q69912: 32 KB up to 2 GB");
     let old = systems.iter().find(|row| row.id == "fat16-dos-3.0").unwrap();
     // 21 MB of a 20 MB class drive: one partition holds it.
     let small = Geometry::new(615, 4, 17);

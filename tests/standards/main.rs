@@ -15,6 +15,7 @@ mod cells;
 mod clocks;
 mod colour;
 mod connectors;
+mod core_voltage;
 mod corrosion;
 mod critical_path;
 mod date_codes;

@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
-use benchwright::record::{Change, MarkUse, PhotoMark};
+use benchwright::record::{Capacitor, Change, Dielectric, Logbook, MarkUse, Material, PhotoMark};
 use benchwright::rules::Rules;
 use benchwright::store::{Area, Store, StoreError, Trouble, VERSION, check};
 use rusqlite::Connection;
@@ -13,12 +13,13 @@ use tempfile::TempDir;
 
 use crate::support::{assert_same, id, put};
 
-const FORMS: [&str; 5] = [
+const FORMS: [&str; 6] = [
     include_str!("forms/1.sql"),
     include_str!("forms/2.sql"),
     include_str!("forms/3.sql"),
     include_str!("forms/4.sql"),
     include_str!("forms/5.sql"),
+    include_str!("forms/6.sql"),
 ];
 
 /// A logbook of a form in a folder of its own.
@@ -131,6 +132,30 @@ fn what_was_done_in_an_older_form_is_undone_and_redone_in_the_newer() {
     assert!(!is_captioned(&store));
     store.redo_now().unwrap();
     assert_same(&store.redo_now().unwrap(), &opened);
+}
+
+/// Tables whose bounds were widened are laid anew: what they held is still undone, and the new word is taken.
+#[test]
+fn bipolar_electrolytics_are_kept_in_a_logbook_of_an_older_form() {
+    let (_folder, path) = laid(6);
+    let store = Store::open(&path).unwrap();
+    let before = store.logbook();
+    let held = before.parts.iter().flat_map(|part| &part.capacitors).next().unwrap().position.clone();
+    let bipolar = Capacitor { dielectric: Dielectric::BipolarAluminium, ..held };
+    let stocked = Material { dielectric: Some(Dielectric::BipolarAluminium), ..Material::new(id(), "10 µF NP") };
+    let mut change = Change::new("Bipolar");
+    change.put(bipolar.clone()).put(stocked.clone());
+    let after = store.write(change).unwrap();
+    let position = |logbook: &Logbook| {
+        let mut all = logbook.parts.iter().flat_map(|part| &part.capacitors);
+        all.find(|one| one.position.id == bipolar.id).unwrap().position.clone()
+    };
+    assert_eq!(position(&after), bipolar);
+    assert!(after.materials.iter().any(|one| **one == stocked));
+    assert_same(&store.undo_now().unwrap(), &before);
+    assert_same(&store.redo_now().unwrap(), &after);
+    drop(store);
+    assert_same(&Store::open(&path).unwrap().logbook(), &after);
 }
 
 #[test]

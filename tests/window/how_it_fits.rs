@@ -42,6 +42,11 @@ pub fn designed(change: &mut Change, part: Part, model: &str, ports: Ports, figu
 /// A machine with a board, a processor whose core voltage nobody has told, an 8-bit card, a card without a slot, and a
 /// supply.
 fn machine() -> (Change, Page) {
+    machine_set(&[])
+}
+
+/// The same, with notes of how the board is set.
+fn machine_set(notes: &[(&str, &str)]) -> (Change, Page) {
     use Side::{Needs, Offers};
     let mut change = Change::new("Start a machine");
     let machine = records::machine("The reading room");
@@ -81,6 +86,16 @@ fn machine() -> (Change, Page) {
         let of = part(tag, kind, "");
         let id: PartId = of.id;
         designed(&mut change, of, model, ports, figures);
+        for (name, value) in notes.iter().filter(|_| kind == Kind::Mainboard) {
+            change.put(benchwright::record::Setting {
+                id: Store::new_id(),
+                part: id,
+                found: moment("2026-03-01"),
+                name: (*name).to_owned(),
+                value: (*value).to_owned(),
+                source: String::new(),
+            });
+        }
         let role = records::role(machine.id, kind);
         change.put(role.clone()).put(records::fitting(machine.id, Some(role.id), id, moment("2026-03-01")));
     }
@@ -180,6 +195,17 @@ fn rails_stand_against_the_label_and_clocks_against_other_settings() {
     assert!(says(&hand, "2 × 66.7 MHz = 133.3 MHz"));
     assert!(says(&hand, "2.5 × 66.7 MHz"));
     assert!(says(&hand, "core far beyond (25 % over)"));
+}
+
+#[test]
+fn a_board_as_it_is_set_stands_beside_what_would_be_best() {
+    assert!(!says(&hand(WIDE), "As set: "), "nothing is noted");
+    let (change, page) = machine_set(&[("Bus clock", "66 MHz"), ("Multiplier", "2.5")]);
+    let mut hand = Hand::on(change, WIDE);
+    hand.give(Command::Go(page));
+    // 66⅔ MHz × 2.5 is 166⅔ MHz; the print of 133 MHz asks for × 2.
+    assert!(says(&hand, "As set: 2.5 × 66.7 MHz = 166.7 MHz"));
+    assert!(says(&hand, "Best: 2 × 66.7 MHz = 133.3 MHz"));
 }
 
 /// The same machine, with two more boards on the shelf: one with the processor's socket, one without.

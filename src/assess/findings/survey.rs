@@ -1,5 +1,7 @@
 //! What a survey's answers mean for a part's findings.
 
+use std::cmp::Ordering;
+
 use uuid::Uuid;
 
 use super::{Opening, Seen, as_latest, further_look, is_overtaken, is_worse, open, seen_again};
@@ -65,10 +67,13 @@ pub(in crate::assess) fn raised<'a>(
         raise(what, said.severity.unwrap_or_else(|| usual(what)));
     }
     if let (Some(rule), Some(figure)) = (&question.figure, answer.figure) {
-        let broken = rule.bounds.iter().filter(|bound| {
-            bound.below.is_some_and(|least| figure < least) || bound.above.is_some_and(|most| figure > most)
-        });
-        for bound in broken {
+        let below = rule.bounds.iter().filter(|bound| bound.below.is_some_and(|least| figure < least));
+        let above = rule.bounds.iter().filter(|bound| bound.above.is_some_and(|most| figure > most));
+        let furthest = [
+            below.min_by(|a, b| a.below.partial_cmp(&b.below).unwrap_or(Ordering::Equal)),
+            above.max_by(|a, b| a.above.partial_cmp(&b.above).unwrap_or(Ordering::Equal)),
+        ];
+        for bound in furthest.into_iter().flatten() {
             raise(&bound.finding, bound.severity.unwrap_or_else(|| usual(&bound.finding)));
         }
     }

@@ -7,6 +7,7 @@ use crate::record::{Figure, FindingId, PartId};
 use crate::rules::connectors::Family;
 use crate::trade::Source;
 use crate::trade::clock::{ClockVerdict, Reach};
+use crate::trade::core_voltage::{self, Nearness};
 use crate::trade::drive::Outcome;
 use crate::trade::setting::Setting;
 use crate::trade::supply::LoadFault;
@@ -150,6 +151,8 @@ pub enum Because {
     Load { part: PartId, fault: LoadFault },
     /// A cooler sits on the processor.
     Cooled { part: PartId, cooler: PartId },
+    /// The cooler that it has is made for another socket with the same lugs: for a cooler of less power `is_weaker`.
+    CoolerOfOther { part: PartId, cooler: PartId, socket: Arc<str>, lugs: Arc<str>, is_weaker: bool },
     /// Nothing cools the processor. `is_needed` where its design or socket asks for a cooler, else nobody told;
     /// `may_come` while it is only tried.
     NoCooler { part: PartId, is_needed: bool, may_come: bool },
@@ -172,11 +175,6 @@ pub enum SetVoltage {
     Noted { best_v: Option<f64> },
 }
 
-/// Off by no more than this share of what is asked, a core voltage is what is asked: regulators and prints round.
-const VOLTAGE_EXACT: f64 = 0.02;
-/// Off by more than this share it is another voltage.
-const VOLTAGE_NEAR: f64 = 0.05;
-
 impl Because {
     pub fn verdict(&self) -> Verdict {
         match self {
@@ -196,11 +194,12 @@ impl Because {
             | Self::NotObeyed { is_fixed: false, .. }
             | Self::NoCooler { is_needed: false, .. }
             | Self::NoCooler { may_come: true, .. }
+            | Self::CoolerOfOther { is_weaker: true, .. }
             | Self::NeedUnmet { is_certain: false, .. } => Verdict::NotKnown,
-            Self::Voltage { asks_v, gives_v, .. } => match (gives_v / asks_v - 1.0).abs() {
-                off if off <= VOLTAGE_EXACT => Verdict::Fits,
-                off if off <= VOLTAGE_NEAR => Verdict::Caveat,
-                _ => Verdict::No,
+            Self::Voltage { asks_v, gives_v, .. } => match core_voltage::nearness(*asks_v, *gives_v) {
+                Nearness::Same => Verdict::Fits,
+                Nearness::Near => Verdict::Caveat,
+                Nearness::Other => Verdict::No,
             },
             Self::ClockBeyond { clock, .. } if clock.reach == Reach::Far => Verdict::No,
             Self::Disk { outcome, .. } => match outcome {
@@ -216,6 +215,7 @@ impl Because {
                 TrueTo::NotKnown | TrueTo::Conflict => Verdict::NotKnown,
             },
             Self::NotObeyed { is_fixed: true, .. }
+            | Self::CoolerOfOther { .. }
             | Self::ByEye { .. }
             | Self::RunsSlower { .. }
             | Self::ClockBeyond { .. }
@@ -261,7 +261,7 @@ impl Because {
             | Self::ModuleSlow { .. } => Constraint::Memory,
             Self::Disk { .. } | Self::DiskOnController { .. } => Constraint::Drives,
             Self::LoadCarried { .. } | Self::Load { .. } => Constraint::Power,
-            Self::Cooled { .. } | Self::NoCooler { .. } => Constraint::Cooling,
+            Self::Cooled { .. } | Self::CoolerOfOther { .. } | Self::NoCooler { .. } => Constraint::Cooling,
             Self::RoomEnough { .. } | Self::NoRoom { .. } => Constraint::Space,
             Self::InWindow { .. } | Self::Dates { .. } => Constraint::Dates,
         }
@@ -283,6 +283,7 @@ impl Because {
             | Self::CouldRun { part, .. }
             | Self::NotObeyed { part, .. }
             | Self::Cooled { part, .. }
+            | Self::CoolerOfOther { part, .. }
             | Self::NoCooler { part, .. }
             | Self::NoSetting { part, .. }
             | Self::RunsSlower { part, .. }
@@ -313,6 +314,7 @@ impl Because {
             | Self::NoSetting { board: other, .. }
             | Self::NotObeyed { board: other, .. }
             | Self::Cooled { cooler: other, .. }
+            | Self::CoolerOfOther { cooler: other, .. }
             | Self::NoRoom { case: other, .. } => std::slice::from_ref(other),
             _ => &[],
         };
@@ -336,7 +338,7 @@ impl Because {
             Self::SettingUnreadable { part, .. } => Some(*part),
             Self::NotObeyed { board, .. } => Some(*board),
             Self::Voltage { host, asks_v, set: SetVoltage::Noted { best_v: Some(best_v) }, .. } => {
-                let could_be = (best_v / asks_v - 1.0).abs() <= VOLTAGE_EXACT;
+                let could_be = core_voltage::nearness(*asks_v, *best_v) == Nearness::Same;
                 (could_be && self.verdict() > Verdict::Fits).then_some(*host)
             }
             _ => None,
@@ -348,7 +350,6 @@ impl Because {
         const PRINTED: Source = Source::practice("figures of the parts' designs, each with its own source");
         const MATCHED: Source =
             Source::practice("each need in an offer that takes it, as the table of connectors says");
-        const VOLTAGE: Source = Source::practice("2 % off counts as exact, more than 5 % as another voltage");
         const BANKS: Source =
             Source::published("altsci.com and brainbell.com, memory banks: bus width by module width");
         const CLOCKS: Source =
@@ -365,7 +366,7 @@ impl Because {
             | Self::NeedUnmet { .. }
             | Self::AdapterRing { .. } => MATCHED,
             Self::ByEye { .. } => Source::practice("usable while the pins stand straight"),
-            Self::Voltage { .. } => VOLTAGE,
+            Self::Voltage { .. } => core_voltage::source(),
             Self::Runs { .. }
             | Self::CouldRun { .. }
             | Self::NotObeyed { .. }
@@ -373,6 +374,9 @@ impl Because {
             | Self::RunsSlower { .. } => CLOCKS,
             Self::SettingUnreadable { .. } => Source::practice("settings as they were found on the board"),
             Self::Cooled { .. } | Self::NoCooler { .. } => COOLING,
+            Self::CoolerOfOther { .. } => Source::published(
+                "coolerxtreme.tripod.com, CPU cooler installation; Wikipedia, Socket A: load limits of the bare die",
+            ),
             Self::BankShort { .. } | Self::BankMixed { .. } => BANKS,
             Self::DiskOnController { .. } => Source::practice("a controller with its own firmware sets its own limit"),
             Self::LoadCarried { .. } | Self::Load { .. } => {

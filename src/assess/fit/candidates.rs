@@ -6,6 +6,7 @@
 //! that only fits through an adapter which lies free is told with it.
 
 use std::collections::HashMap;
+use std::sync::Arc;
 
 use super::because::{Because, Verdict};
 use super::build::{Build, Tally};
@@ -55,6 +56,8 @@ pub struct Candidate {
     /// Work on it must be done before it is fitted.
     pub holds_fitting: bool,
     piece: Piece,
+    /// What is inside it and comes along.
+    carries: Vec<Piece>,
 }
 
 impl Candidate {
@@ -127,18 +130,23 @@ impl<'r> Candidates<'r> {
         let window = making::window(&file.machine);
         let parts = answers.parts.iter().filter(|part| role.takes(part.file.part.kind));
         let parts = parts.filter(|part| part.state != PartState::Gone);
-        let adapters = free_adapters(answers, role, &mut models);
+        let is_chip = role.kinds().any(|kind| matches!(kind, Kind::Processor | Kind::Coprocessor));
+        let adapters = if is_chip { free_adapters(answers, &mut models) } else { Vec::new() };
+        let inside = Inside::of(answers);
         let mut by_design: HashMap<Option<DesignId>, (Tally, Option<PartId>)> = HashMap::new();
         let mut ranked: Vec<Candidate> = parts
             .map(|part| {
                 let piece = models.piece(part, false);
+                let carries: Vec<Piece> = inside.of_part(part.part).map(|part| models.piece(part, false)).collect();
                 let (tally, with) = if trial.is_in(part.part) {
                     (of_design(&trial.own(&piece)), None)
-                } else {
+                } else if carries.is_empty() {
                     let design = piece.model.design;
-                    *by_design.entry(design).or_insert_with(|| trial.tried(&piece, &adapters))
+                    *by_design.entry(design).or_insert_with(|| trial.tried(&piece, &[], &adapters))
+                } else {
+                    trial.tried(&piece, &carries, &adapters)
                 };
-                Candidate { with, ..candidate(piece, tally, window) }
+                Candidate { with, carries, ..candidate(piece, tally, window) }
             })
             .collect();
         let here: Vec<PartId> = answers
@@ -157,10 +165,8 @@ impl<'r> Candidates<'r> {
     /// leads to.
     pub fn because(&mut self, candidate: &Candidate) -> Vec<Because> {
         let with = self.adapters.iter().find(|adapter| Some(adapter.part()) == candidate.with);
-        let mut own = match with {
-            Some(adapter) => self.trial.own_with(&candidate.piece, adapter),
-            None => self.trial.own(&candidate.piece),
-        };
+        let beside: Vec<&Piece> = candidate.carries.iter().chain(with).collect();
+        let mut own = self.trial.own_beside(&candidate.piece, &beside);
         own.retain(|one| {
             let follows = matches!(one, Because::Runs { .. } | Because::MemoryTaken { .. });
             one.verdict() != Verdict::Fits || follows || one.names(candidate.part)
@@ -174,14 +180,30 @@ fn of_design(own: &[Because]) -> Tally {
     Tally::of(own.iter().filter(|one| is_of_design(one)))
 }
 
-/// Adapters for a processor's role that are at hand and in no machine, one of each design.
-fn free_adapters(answers: &Answers, role: &Role, models: &mut Models) -> Vec<Piece> {
-    let mut adapters: Vec<Piece> = Vec::new();
-    if !role.kinds().any(|kind| matches!(kind, Kind::Processor | Kind::Coprocessor)) {
-        return adapters;
+/// What is inside each part: the card in a flash adapter, the chips on a board.
+struct Inside<'a>(HashMap<PartId, Vec<&'a Arc<PartAnswers>>>);
+
+impl<'a> Inside<'a> {
+    fn of(answers: &'a Answers) -> Self {
+        let mut inside: HashMap<PartId, Vec<&Arc<PartAnswers>>> = HashMap::new();
+        for part in answers.parts.iter().filter(|part| part.state != PartState::Gone) {
+            if let Some(host) = part.file.part.inside {
+                inside.entry(host).or_default().push(part);
+            }
+        }
+        Self(inside)
     }
+
+    fn of_part(&self, part: PartId) -> impl Iterator<Item = &'a Arc<PartAnswers>> {
+        self.0.get(&part).map_or(&[][..], Vec::as_slice).iter().copied()
+    }
+}
+
+/// Adapters for processors that are at hand and in no machine, one of each design.
+pub(in crate::assess) fn free_adapters(answers: &Answers, models: &mut Models) -> Vec<Piece> {
+    let mut adapters: Vec<Piece> = Vec::new();
     let uses = uses(answers.machines.iter().map(|machine| &*machine.file));
-    let is_free = |part: &&std::sync::Arc<PartAnswers>| {
+    let is_free = |part: &&Arc<PartAnswers>| {
         let file = &part.file;
         file.part.kind == Kind::ProcessorAdapter
             && file.custody_now().is_at_hand()
@@ -233,6 +255,7 @@ fn candidate(piece: Piece, of_design: Tally, window: Option<Span>) -> Candidate 
         with: None,
         holds_fitting: part.tasks.iter().any(|task| task.hold <= Hold::Fitting),
         piece,
+        carries: Vec::new(),
     }
 }
 
@@ -326,32 +349,44 @@ impl<'r> Trial<'r> {
         self.build.because().filter(|one| is_own(one, part, &self.without)).cloned().collect()
     }
 
-    /// The same, with an adapter beside it.
-    fn own_with(&mut self, piece: &Piece, adapter: &Piece) -> Vec<Because> {
+    /// The same, with others beside it: what is inside it, an adapter.
+    fn own_beside(&mut self, piece: &Piece, beside: &[&Piece]) -> Vec<Because> {
+        if beside.is_empty() || self.is_in(piece.part()) {
+            return self.own(piece);
+        }
         self.put(piece);
-        let mut both = self.build.clone();
-        both.add(adapter.clone());
-        let own =
-            |one: &&Because| is_own(one, piece.part(), &self.without) || is_own(one, adapter.part(), &self.without);
-        both.because().filter(own).cloned().collect()
+        let mut all = self.build.clone();
+        for other in beside {
+            all.add(Piece::clone(other));
+        }
+        let own = |one: &&Because| {
+            is_own(one, piece.part(), &self.without)
+                || beside.iter().any(|other| is_own(one, other.part(), &self.without))
+        };
+        all.because().filter(own).cloned().collect()
     }
 
     /// What speaks against a candidate by its design, alone or with the adapter that makes it fit.
-    fn tried(&mut self, piece: &Piece, adapters: &[Piece]) -> (Tally, Option<PartId>) {
-        let own = self.own(piece);
-        let alone = of_design(&own);
-        let hangs_in_air = own.iter().any(|one| match one {
-            Because::NeedUnmet { part, family, .. } => *part == piece.part() && *family == Some(Family::Processor),
-            _ => false,
-        });
-        let mut best = (alone, None);
-        for adapter in adapters.iter().filter(|_| hangs_in_air) {
-            let with = of_design(&self.own_with(piece, adapter));
+    fn tried(&mut self, piece: &Piece, carries: &[Piece], adapters: &[Piece]) -> (Tally, Option<PartId>) {
+        let own = self.own_beside(piece, &carries.iter().collect::<Vec<_>>());
+        let mut best = (of_design(&own), None);
+        let wants_adapter = own.iter().any(|one| wants_adapter(one, piece.part()));
+        for adapter in adapters.iter().filter(|_| wants_adapter) {
+            let beside: Vec<&Piece> = carries.iter().chain([adapter]).collect();
+            let with = of_design(&self.own_beside(piece, &beside));
             if with < best.0 {
                 best = (with, Some(adapter.part()));
             }
         }
         best
+    }
+}
+
+/// Whether a reason says that no socket takes a processor: an adapter may.
+pub(in crate::assess) fn wants_adapter(because: &Because, processor: PartId) -> bool {
+    match because {
+        Because::NeedUnmet { part, family, .. } => *part == processor && *family == Some(Family::Processor),
+        _ => false,
     }
 }
 

@@ -24,13 +24,42 @@ pub(super) fn judge(pieces: &[Piece], plugged: &Plugged, asked: &Asked) -> Vec<B
         match cooler(at, &hosts, pieces, plugged, &used) {
             Some(cooler) => {
                 used.push(cooler);
-                because.push(Because::Cooled { part, cooler: pieces[cooler].part() });
+                because.push(cooled(piece, &pieces[cooler]));
             }
             None if is_needed == Some(false) => {}
             None => because.push(Because::NoCooler { part, is_needed: is_needed.is_some(), may_come: asked.is_trial }),
         }
     }
     because
+}
+
+/// Sockets whose lugs look alike, and the lugs of each. What draws most comes last.
+const LUGS: [(&str, &str); 3] =
+    [("socket-7", "cooler-socket-7"), ("socket-370", "cooler-socket-370"), ("socket-a", "cooler-socket-a")];
+
+/// Whether the cooler that a processor has is one for its socket.
+fn cooled(processor: &Piece, cooler: &Piece) -> Because {
+    let (part, of) = (processor.part(), cooler.part());
+    let socket = processor.model.needs.iter().find(|port| port.family == Some(Family::Processor));
+    let place = |id: &str| {
+        let family = if matches!(id, "socket-5" | "super-7") { "socket-7" } else { id };
+        LUGS.iter().position(|(socket, _)| family.starts_with(socket))
+    };
+    let made_for = cooler.model.needs.iter().find_map(|port| {
+        let at = LUGS.iter().position(|(_, lugs)| *port.id == **lugs)?;
+        Some((at, &port.id))
+    });
+    let sits_in = socket.and_then(|port| Some((place(&port.id)?, &port.id)));
+    match (sits_in, made_for) {
+        (Some((sits, socket)), Some((made, lugs))) if sits != made => Because::CoolerOfOther {
+            part,
+            cooler: of,
+            socket: socket.clone(),
+            lugs: lugs.clone(),
+            is_weaker: made < sits,
+        },
+        _ => Because::Cooled { part, cooler: of },
+    }
 }
 
 fn is_clip(port: &Port) -> bool {

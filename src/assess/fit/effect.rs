@@ -38,14 +38,16 @@ impl Because {
                     NotKnown
                 }
             }
-            Self::ConnectorsUnknown { .. }
+            Self::CoolerOfOther { is_weaker: true, .. }
+            | Self::ConnectorsUnknown { .. }
             | Self::AdapterRing { .. }
             | Self::SettingUnreadable { .. }
             | Self::NotObeyed { is_fixed: false, .. }
             | Self::NoSetting { .. }
             // What has no room hangs out of its slot, or is not in.
             | Self::NoRoom { .. } => NotKnown,
-            Self::NotObeyed { is_fixed: true, .. }
+            Self::CoolerOfOther { is_weaker: false, .. }
+            | Self::NotObeyed { is_fixed: true, .. }
             | Self::ByEye { .. }
             | Self::RunsSlower { .. }
             | Self::BankShort { .. }

@@ -110,6 +110,22 @@ impl Because {
                 multiplier = said(*multiplier),
                 part = part
             ),
+            Self::CoolerOfOther { cooler, socket, lugs, is_weaker, .. } => {
+                let (cooler, socket, lugs) = (name(*cooler), label(socket), label(lugs));
+                let what = text!(
+                    "{part} sits in {socket}, and {cooler} is for “{lugs}”: check clip, step and footprint.",
+                    part = part,
+                    socket = socket,
+                    cooler = cooler,
+                    lugs = lugs
+                );
+                let more = if *is_weaker {
+                    text!("Whether it carries the heat off is not known; a bare die chips under a tilted base.")
+                } else {
+                    text!("A stiff clip bends or breaks the lugs.")
+                };
+                format!("{what} {more}")
+            }
             Self::Cooled { cooler, .. } => text!("{cooler} cools {part}.", cooler = name(*cooler), part = part),
             Self::NoCooler { is_needed: true, .. } => {
                 text!("{part} needs a cooler, and the machine has none for it.", part = part)

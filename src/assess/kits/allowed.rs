@@ -16,6 +16,8 @@ pub enum Reason {
     Voltage {
         was_v: f64,
         is_v: f64,
+        /// What was asked at the least.
+        least_v: f64,
     },
     Temperature {
         was_c: f64,
@@ -34,6 +36,7 @@ pub enum Reason {
     LowEsr,
     /// Another dielectric, allowed by this row of the tables.
     Dielectric {
+        was: Dielectric,
         with: Dielectric,
         rule: String,
     },
@@ -45,14 +48,14 @@ pub fn allowed(demand: &Demand, spec: &Spec) -> Option<Vec<Reason>> {
     let room = demand.room(spec.dielectric).filter(|_| fits(demand, spec))?;
     let mut reasons = vec![
         Reason::Capacitance { was_uf: was.uf, is_uf: spec.uf },
-        Reason::Voltage { was_v: was.volts, is_v: spec.volts },
+        Reason::Voltage { was_v: was.volts, is_v: spec.volts, least_v: room.least_volts },
     ];
     reasons.extend(was.celsius.zip(spec.celsius).map(|(was_c, is_c)| Reason::Temperature { was_c, is_c }));
     reasons.push(Reason::Size { room_mm: [was.diameter_mm, was.height_mm], is_mm: [spec.diameter_mm, spec.height_mm] });
     reasons.extend(was.pitch_mm.map(|mm| Reason::Pitch { mm }));
     reasons.extend(was.low_esr.then_some(Reason::LowEsr));
     if spec.dielectric != was.dielectric {
-        reasons.push(Reason::Dielectric { with: spec.dielectric, rule: room.rule.clone() });
+        reasons.push(Reason::Dielectric { was: was.dielectric, with: spec.dielectric, rule: room.rule.clone() });
     }
     Some(reasons)
 }
@@ -69,7 +72,7 @@ pub fn fits(demand: &Demand, spec: &Spec) -> bool {
     };
     not_below(spec.uf, room.least_uf)
         && not_above(spec.uf, room.most_uf)
-        && not_below(spec.volts, was.volts)
+        && not_below(spec.volts, room.least_volts)
         && told(was.celsius, spec.celsius, &not_below)
         && told(was.diameter_mm, spec.diameter_mm, &not_above)
         && told(was.height_mm, spec.height_mm, &not_above)
@@ -87,8 +90,14 @@ impl Reason {
             Self::Capacitance { was_uf, is_uf } => {
                 text!("{is} µF for {was} µF, within the next preferred value", is = is_uf, was = was_uf)
             }
-            Self::Voltage { was_v, is_v } if was_v == is_v => text!("{volts} V as it was", volts = is_v),
-            Self::Voltage { was_v, is_v } => text!("{is} V for {was} V, not lower", is = is_v, was = was_v),
+            Self::Voltage { was_v, is_v, .. } if was_v == is_v => text!("{volts} V as it was", volts = is_v),
+            Self::Voltage { was_v, is_v, least_v } if least_v > was_v => text!(
+                "{is} V for {was} V: tantalum is rated well above its rail, {least} V at least",
+                is = is_v,
+                was = was_v,
+                least = least_v
+            ),
+            Self::Voltage { was_v, is_v, .. } => text!("{is} V for {was} V, not lower", is = is_v, was = was_v),
             Self::Temperature { was_c, is_c } => text!("{is} °C, asked {was} °C", is = is_c, was = was_c),
             Self::Size { room_mm: [None, None], .. } => {
                 text!("its size was not logged: measure before ordering").to_owned()
@@ -102,9 +111,17 @@ impl Reason {
             }
             Self::Pitch { mm } => text!("leads {mm} mm apart", mm = mm),
             Self::LowEsr => text!("low series resistance kept").to_owned(),
-            Self::Dielectric { with, rule } => {
+            Self::Dielectric { was, with, rule } => {
                 let source = rules.substitutions.iter().find(|row| row.name == *rule).map_or("", |row| &row.source);
-                text!("{with} allowed: {source}", with = with.label().to_lowercase(), source = text::say(source))
+                let allowed =
+                    text!("{with} allowed: {source}", with = with.label().to_lowercase(), source = text::say(source));
+                match (was, with) {
+                    (Dielectric::Tantalum, Dielectric::WetAluminium | Dielectric::Polymer) => {
+                        let mind = text!("mind the polarity: a bead’s mark is plus, a can’s stripe is minus");
+                        format!("{allowed}; {mind}")
+                    }
+                    _ => allowed,
+                }
             }
         }
     }

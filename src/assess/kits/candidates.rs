@@ -64,7 +64,8 @@ fn to_buy(demands: &[Demand], of: &[u32], with: Dielectric, order: &OrderRule, f
                 room.is_some_and(|room| room.least_uf <= uf * 1.001 && uf <= room.most_uf * 1.001)
             })
             .collect();
-        let volts = distinct(near.iter().map(|at| volts_to_buy(order, was(*at).volts)));
+        let least_volts = |at: u32| demands[at as usize].room(with).map(|room| room.least_volts);
+        let volts = distinct(near.iter().map(|at| volts_to_buy(order, least_volts(*at)?)));
         let diameters = distinct(near.iter().map(|at| was(*at).diameter_mm));
         let heights = distinct(near.iter().map(|at| was(*at).height_mm));
         let Some(first) = near.first() else { continue };

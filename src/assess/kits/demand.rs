@@ -4,6 +4,7 @@ use crate::record::{Capacitor, CapacitorUse, Dielectric, KitLine, Material, Moun
 use crate::rules::{OrderRule, Rules, SubstitutionRule};
 use crate::text;
 use crate::trade::capacitor::preferred::neighbours;
+use crate::trade::supply::{Rail, rail_in};
 
 /// What arithmetic may leave behind between two figures that are the same.
 pub(super) const SAME: f64 = 1e-9;
@@ -113,6 +114,8 @@ pub struct Room {
     pub least_uf: f64,
     /// … to the most that the row allows.
     pub most_uf: f64,
+    /// Rated volts at the least: the position's own, or more where the row asks for it.
+    pub least_volts: f64,
     /// The densest that is made, or that sat there; `None` for no limit.
     pub most_uf_v_per_mm3: Option<f64>,
     /// The row's name.
@@ -139,11 +142,13 @@ impl Demand {
             diameter_mm: position.diameter_mm,
             height_mm: position.height_mm,
             pitch_mm: position.pitch_mm.map(|mm| nearest(&order.pitches_mm, mm)),
-            dielectric: position.dielectric,
+            dielectric: position.made_of(),
             mounting: if position.mounting == Mounting::Unknown { order.mounting } else { position.mounting },
             low_esr,
         };
-        let rooms: Vec<Room> = rows(position, &was, rules).filter_map(|row| room(row, &was)).collect();
+        let rooms: Vec<Room> = rows(position, &was, rules)
+            .filter_map(|row| room(row, &was, rail_in(&position.place_on_part), order))
+            .collect();
         (!rooms.is_empty()).then_some(Self { was, rooms })
     }
 
@@ -175,7 +180,7 @@ fn names(functions: &[CapacitorUse], function: Option<CapacitorUse>) -> bool {
     function.is_some_and(|function| functions.contains(&function))
 }
 
-fn room(row: &SubstitutionRule, was: &Spec) -> Option<Room> {
+fn room(row: &SubstitutionRule, was: &Spec, rail: Option<Rail>, order: &OrderRule) -> Option<Room> {
     // The next preferred value is above the original, also where that is a preferred value itself.
     let next = neighbours(was.uf * (1.0 + 1e-6), row.series)?.up;
     let most_uf = next.min(was.uf * (1.0 + row.most_above_percent / 100.0));
@@ -184,9 +189,20 @@ fn room(row: &SubstitutionRule, was: &Spec) -> Option<Room> {
         with: row.with,
         least_uf: was.uf,
         most_uf,
+        least_volts: least_volts(row, was, rail, order)?,
         most_uf_v_per_mm3: row.most_uf_v_per_mm3.map(denser),
         rule: row.name.clone(),
     })
+}
+
+/// What a row asks of the rated voltage: as many times the rail as it says, where the position's place names the rail;
+/// where nothing names it, the next rated voltage above what sat there.
+fn least_volts(row: &SubstitutionRule, was: &Spec, rail: Option<Rail>, order: &OrderRule) -> Option<f64> {
+    match (row.times_rail, rail) {
+        (None, _) => Some(was.volts),
+        (Some(times), Some(rail)) => Some(was.volts.max(times * rail.nominal_v().abs())),
+        (Some(_), None) => order.volts.iter().copied().find(|made| *made > was.volts * (1.0 + SAME)),
+    }
 }
 
 /// Whether what sits at a position is of low series resistance: as told, else as the tables take it.

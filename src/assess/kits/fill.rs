@@ -222,7 +222,8 @@ fn narrowed<'d>(wide: &Spec, own: impl Iterator<Item = &'d Demand> + Clone, orde
     let most = |of: &dyn Fn(&Spec) -> Option<f64>| own.clone().filter_map(|one| of(&one.was)).max_by(f64::total_cmp);
     let least = |of: &dyn Fn(&Spec) -> Option<f64>| own.clone().filter_map(|one| of(&one.was)).min_by(f64::total_cmp);
     let uf = most(&|was| Some(was.uf)).and_then(|uf| value_to_buy(order, uf));
-    let volts = most(&|was| Some(was.volts)).and_then(|volts| volts_to_buy(order, volts));
+    let asked = own.clone().filter_map(|one| one.room(wide.dielectric)).map(|room| room.least_volts);
+    let volts = asked.max_by(f64::total_cmp).and_then(|volts| volts_to_buy(order, volts));
     let narrow = Spec {
         uf: uf.unwrap_or(wide.uf),
         volts: volts.unwrap_or(wide.volts),

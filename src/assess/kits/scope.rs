@@ -10,6 +10,7 @@ use crate::record::{
 };
 use crate::rules::Rules;
 use crate::text;
+use crate::trade::supply::{Rail, rail_in};
 
 /// The parts that a kit is gathered over.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,7 +79,7 @@ impl Which {
         match self {
             Self::Bad => file.state().is_bad(),
             Self::All => as_logged(),
-            Self::Wet => file.position.dielectric == Dielectric::WetAluminium && as_logged(),
+            Self::Wet => file.position.made_of().is_wet() && as_logged(),
             Self::Series(series) => file.position.series.eq_ignore_ascii_case(series) && as_logged(),
         }
     }
@@ -145,6 +146,7 @@ struct Alike {
     mounting: Mounting,
     function: Option<CapacitorUse>,
     low_esr: bool,
+    rail: Option<Rail>,
 }
 
 /// The positions in scope that can be in a kit, and those that cannot.
@@ -185,7 +187,7 @@ pub fn positions(logbook: &Logbook, rules: &Rules, scope: &Scope, which: &Which)
                 Some(demand) => {
                     found.positions.push(Position { part: position.part, capacitor: position.id, demand });
                 }
-                None => leave(Why::NoRule(position.dielectric)),
+                None => leave(Why::NoRule(position.made_of())),
             }
         }
     }
@@ -197,9 +199,10 @@ fn alike(position: &Capacitor, low_esr: bool) -> Alike {
     Alike {
         figures: [capacitance_uf, voltage_v, temperature_c, diameter_mm, height_mm, pitch_mm]
             .map(|figure| figure.map(f64::to_bits)),
-        dielectric: position.dielectric,
+        dielectric: position.made_of(),
         mounting: position.mounting,
         function: position.function,
         low_esr,
+        rail: rail_in(&position.place_on_part),
     }
 }

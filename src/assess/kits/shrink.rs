@@ -46,12 +46,13 @@ fn stands_for(harder: &Demand, easier: &Demand) -> bool {
     let (hard, easy) = (&harder.was, &easier.was);
     let no_less = |hard: Option<f64>, easy: Option<f64>| easy.is_none_or(|easy| hard.is_some_and(|hard| hard >= easy));
     let no_more = |hard: Option<f64>, easy: Option<f64>| easy.is_none_or(|easy| hard.is_some_and(|hard| hard <= easy));
-    let denser = |hard: &Room, easy: &Room| no_more(hard.most_uf_v_per_mm3, easy.most_uf_v_per_mm3);
-    hard.volts >= easy.volts
-        && no_less(hard.celsius, easy.celsius)
+    let asks_more = |hard: &Room, easy: &Room| {
+        hard.least_volts >= easy.least_volts && no_more(hard.most_uf_v_per_mm3, easy.most_uf_v_per_mm3)
+    };
+    no_less(hard.celsius, easy.celsius)
         && no_more(hard.diameter_mm, easy.diameter_mm)
         && no_more(hard.height_mm, easy.height_mm)
         && (easy.pitch_mm.is_none() || hard.pitch_mm == easy.pitch_mm)
         && (hard.low_esr || !easy.low_esr)
-        && harder.rooms.iter().zip(&easier.rooms).all(|(hard, easy)| denser(hard, easy))
+        && harder.rooms.iter().zip(&easier.rooms).all(|(hard, easy)| asks_more(hard, easy))
 }

@@ -9,7 +9,8 @@ pub use read::usual_side;
 
 use std::sync::Arc;
 
-use super::fit::{Because, Build, Models, RoleFill, Tally, Verdict};
+use super::fit::candidates::{free_adapters, wants_adapter};
+use super::fit::{Because, Build, Models, Piece, RoleFill, Tally, Verdict};
 use super::making::{self, TrueTo};
 use super::readiness::Gate;
 use super::{Answers, PartState};
@@ -85,6 +86,8 @@ pub struct Use {
     pub role: RoleId,
     /// The part that it would take the place of; `None` where the role has room.
     pub replaces: Option<PartId>,
+    /// The adapter on the shelf that it needs to plug in.
+    pub with: Option<PartId>,
     pub is_required: bool,
     /// The worst of the reasons that are about it.
     pub verdict: Verdict,
@@ -119,6 +122,8 @@ struct Offering<'a> {
     part: PartId,
     answers: &'a Answers,
     rules: &'a Rules,
+    /// Adapters for processors that lie free, one of each design.
+    adapters: Vec<PartId>,
 }
 
 impl Offered {
@@ -127,7 +132,8 @@ impl Offered {
         // Worked out with the part on the shelf once, so that each try changes one machine only.
         let laid = self.laid_in(logbook);
         let with_it = answers.next(&laid, rules, answers.today);
-        let offering = Offering { logbook: laid, part: part_id(), answers: &with_it, rules };
+        let adapters = free_adapters(&with_it, &mut Models::new(rules)).iter().map(Piece::part).collect();
+        let offering = Offering { logbook: laid, part: part_id(), answers: &with_it, rules, adapters };
         let (mut lacking, mut improves) = (Vec::new(), Vec::new());
         for machine in &answers.machines {
             for (role, fill) in machine.file.roles.iter().zip(&machine.readiness.roles) {
@@ -241,11 +247,43 @@ fn part_id() -> PartId {
     Id::from_uuid(uuid::Uuid::max())
 }
 
+/// A machine with the part in it.
+struct Tried {
+    found: Use,
+    before: Tally,
+    after: Tally,
+}
+
+impl Tried {
+    /// What it would be; `None` where it would take the place of another and fit worse.
+    fn into_use(self, out: Option<PartId>) -> Option<Use> {
+        (out.is_none() || self.after.no <= self.before.no).then_some(self.found)
+    }
+}
+
 impl Offering<'_> {
-    /// The machine with the part in a role, in the place of another or where there is room; `None` where it would be
-    /// worse in what does not fit.
+    /// The machine with the part in a role, in the place of another or where there is room, with an adapter where it
+    /// needs one; `None` where it would be worse in what does not fit.
     fn tried(&self, file: &Arc<MachineFile>, role: &Role, fill: &RoleFill, out: Option<PartId>) -> Option<Use> {
-        let Self { logbook, part, answers, rules } = self;
+        let alone = self.fitted(file, role, fill, out, None)?;
+        if !alone.found.because.iter().any(|one| wants_adapter(one, self.part)) {
+            return alone.into_use(out);
+        }
+        let with = self.adapters.iter().filter_map(|adapter| self.fitted(file, role, fill, out, Some(*adapter)));
+        let best = with.min_by_key(|tried| tried.after).filter(|best| best.after < alone.after);
+        best.unwrap_or(alone).into_use(out)
+    }
+
+    /// The same with one adapter, or none.
+    fn fitted(
+        &self,
+        file: &Arc<MachineFile>,
+        role: &Role,
+        fill: &RoleFill,
+        out: Option<PartId>,
+        with: Option<PartId>,
+    ) -> Option<Tried> {
+        let Self { logbook, part, answers, rules, .. } = self;
         let today = Moment::on(answers.today);
         let mut tried = MachineFile::clone(file);
         if let Some(out) = out {
@@ -254,38 +292,40 @@ impl Offering<'_> {
                 fitting.removed = fitting.removed.or(Some(today));
             }
         }
-        tried.fittings.push(Fitting {
+        let fitting = |role: Option<RoleId>, part: PartId| Fitting {
             id: Id::from_uuid(uuid::Uuid::max()),
             machine: file.machine.id,
-            role: Some(role.id),
-            part: *part,
+            role,
+            part,
             fitted: today,
             removed: None,
             note: String::new(),
-        });
-        let mut with = logbook.clone();
-        let place = with.machines.iter().position(|known| known.machine.id == file.machine.id)?;
-        with.machines[place] = Arc::new(tried);
-        let next = answers.next(&with, rules, answers.today);
+        };
+        tried.fittings.push(fitting(Some(role.id), *part));
+        tried.fittings.extend(with.map(|adapter| fitting(None, adapter)));
+        let mut changed = logbook.clone();
+        let place = changed.machines.iter().position(|known| known.machine.id == file.machine.id)?;
+        changed.machines[place] = Arc::new(tried);
+        let next = answers.next(&changed, rules, answers.today);
         let (before, _) = worth(answers, file.machine.id, rules)?;
         let (after, build) = worth(&next, file.machine.id, rules)?;
-        if out.is_some() && after.tally.no > before.tally.no {
-            return None;
-        }
-        let mut about: Vec<Because> = build.because().filter(|one| one.names(*part)).cloned().collect();
+        let is_about = |one: &&Because| one.names(*part) || with.is_some_and(|adapter| one.names(adapter));
+        let mut about: Vec<Because> = build.because().filter(is_about).cloned().collect();
         about.sort_by_key(|one| std::cmp::Reverse(one.verdict()));
         about.retain(|one| one.verdict() != Verdict::Fits);
         let mut gains = gains(&before, &after);
         gains.extend(out.and_then(|out| self.nearer(file, out)));
-        Some(Use {
+        let found = Use {
             machine: file.machine.id,
             role: role.id,
             replaces: out,
+            with,
             is_required: role.required && fill.missing > 0,
             verdict: about.first().map_or(Verdict::Fits, Because::verdict),
             because: about,
             gains,
-        })
+        };
+        Some(Tried { found, before: before.tally, after: after.tally })
     }
 
     /// Whole weeks by which it is nearer to the machine's window than another.

@@ -70,6 +70,10 @@ impl Use {
             (None, true) => text!("{machine} lacks it: {role}", machine = machine, role = role),
             (None, false) => text!("{machine} has room for it: {role}", machine = machine, role = role),
         };
+        let place = match self.with {
+            Some(adapter) => text!("{place}, in {adapter}", place = place, adapter = part_name(logbook, adapter)),
+            None => place,
+        };
         let gains = self.gains.iter().map(|gain| gain.said()).collect::<Vec<_>>().join(", ");
         if gains.is_empty() { place } else { format!("{place}; {gains}") }
     }

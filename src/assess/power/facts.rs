@@ -92,7 +92,7 @@ pub(super) fn of_capacitors(file: &PartFile, rules: &Rules) -> Vec<Reason> {
             CapacitorState::Sound | CapacitorState::NotLooked => return None,
             state => state,
         };
-        let rule = rules.capacitor_finding(state, position.position.dielectric);
+        let rule = rules.capacitor_finding(state, position.position.made_of());
         let follows = |moment: Moment| !position.looked().is_after(moment);
         if rule.is_some_and(|rule| is_followed_up(file, &rule.name, follows)) {
             return None;
@@ -106,15 +106,13 @@ pub(super) fn of_capacitors(file: &PartFile, rules: &Rules) -> Vec<Reason> {
 /// Whether what was last measured on an electrolytic is beyond what is printed on it.
 fn is_out_of_limits(file: &CapacitorFile) -> bool {
     let position = &file.position;
-    let (Some(look), Dielectric::WetAluminium) = (file.looks.last(), position.dielectric) else { return false };
-    let measured = Measured {
-        capacitance_uf: look.measured_uf,
-        esr_mohm: look.esr_mohm,
-        leakage_ua: look.leakage_ua,
-        ..Measured::default()
-    };
+    let Some(look) = file.looks.last().filter(|_| position.made_of().is_wet()) else { return false };
+    // A bipolar one leaks more than the limits of polar ones say.
+    let leakage_ua = look.leakage_ua.filter(|_| position.made_of() == Dielectric::WetAluminium);
+    let measured =
+        Measured { capacitance_uf: look.measured_uf, esr_mohm: look.esr_mohm, leakage_ua, ..Measured::default() };
     let (Some(capacitance_uf), Some(volts)) = (position.capacitance_uf, position.voltage_v) else { return false };
-    let is_measured = look.measured_uf.is_some() || look.esr_mohm.is_some() || look.leakage_ua.is_some();
+    let is_measured = look.measured_uf.is_some() || look.esr_mohm.is_some() || leakage_ua.is_some();
     let rated = Rated { capacitance_uf, volts, tolerance: None, series: Series::default(), esr_100khz_mohm: None };
     is_measured && crate::trade::capacitor::verdict(&rated, &measured).grade == Grade::OutOfLimits
 }

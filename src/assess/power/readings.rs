@@ -1,4 +1,4 @@
-//! Readings out of their limits: rails under power, ripple, rails to ground; cells that are spent.
+//! Readings out of their limits: rails under power, ripple, rails to ground; cells that are low or spent.
 
 use chrono::NaiveDate;
 
@@ -58,17 +58,17 @@ fn effect(reading: &Reading, rules: &Rules) -> Option<PowerEffect> {
     match is_out(reading, rules) {
         Some(true) => Some(PowerEffect::No),
         Some(false) => None,
-        None => is_spent_cell(reading).then_some(PowerEffect::Remark),
+        None => is_weak_cell(reading).then_some(PowerEffect::Remark),
     }
 }
 
-/// Whether the reading is of a cell at the end of its life.
-fn is_spent_cell(reading: &Reading) -> bool {
+/// Whether the reading is of a cell that is low or spent.
+fn is_weak_cell(reading: &Reading) -> bool {
     let Some((chemistry, cells)) = cell::named_in(&reading.quantity) else { return false };
     let volts = match reading.unit.trim() {
         "V" | "v" | "volt" | "volts" => reading.value,
         "mV" => reading.value / 1000.0,
         _ => return false,
     };
-    cell::judge(chemistry, cells, Some(volts), None).is_ok_and(|verdict| verdict.state == CellState::Spent)
+    cell::judge(chemistry, cells, Some(volts), None).is_ok_and(|verdict| verdict.state > CellState::Good)
 }

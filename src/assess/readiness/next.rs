@@ -168,7 +168,11 @@ fn act(reason: &Reason, machine: MachineId) -> Option<Next> {
         Reason::ConnectorsUnknown { part } | Reason::PlugUntold { part } => Next::Identify { part: *part },
         Reason::Fit(because) => match (because.missing(), because.part()) {
             (Some((part, figure)), _) => Next::TellFigure { part, figure },
-            (None, Some(part)) if matches!(because, Because::NoCooler { .. }) => Next::Cool { part },
+            (None, Some(part))
+                if matches!(because, Because::NoCooler { .. } | Because::CoolerOfOther { is_weaker: true, .. }) =>
+            {
+                Next::Cool { part }
+            }
             (None, Some(part)) => match because.to_set() {
                 Some(board) => Next::Set { part: board },
                 None if because.verdict() == fit::Verdict::No => Next::Exchange { part },

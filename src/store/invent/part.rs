@@ -174,7 +174,8 @@ fn capacitors(author: &mut PartAuthor, on: When, condition: Condition, chance: &
             diameter_mm: Some(*chance.of(&[5.0, 6.3, 8.0, 10.0])),
             height_mm: Some(f64::from(chance.between(7, 25))),
             pitch_mm: None,
-            dielectric: Dielectric::WetAluminium,
+            // A few couple a signal.
+            dielectric: if number % 23 == 0 { Dielectric::BipolarAluminium } else { Dielectric::WetAluminium },
             mounting: *chance.of(&[Mounting::Radial, Mounting::Radial, Mounting::Surface]),
             series: (*chance.of(&["ZQ", "QV", "LR", "TK"])).to_owned(),
             polarity: String::new(),

@@ -29,6 +29,8 @@ pub struct FileSystem {
 /// All of them, the oldest first.
 pub fn file_systems() -> Vec<FileSystem> {
     const MICROSOFT: Source = Source::published("MSDN aa364045, file system size limits");
+    const DOS_4: Source =
+        Source::published("Microsoft knowledge base Q118335, Maximum Partition Size Using FAT16: MS-DOS 4.0 and later");
     const CALLS: Option<u64> = Some(Geometry::new(1024, 255, 63).bytes());
     const TABLE: u64 = 1 << 41;
     let row = |id, label, partition_bytes, drive_bytes, note, source| FileSystem {
@@ -53,11 +55,19 @@ pub fn file_systems() -> Vec<FileSystem> {
         ),
         row(
             "fat16-dos-3.31",
-            text!("FAT16, DOS 3.31 to 6.22"),
+            text!("FAT16, DOS 3.31"),
+            1 << 29,
+            CALLS,
+            text!("Its tools make partitions of 512 MiB at most; DOS 4 makes larger ones."),
+            Source::published("vogons.org p=1334365, limits of DOS 3 found by trying: a forum, no maker's word"),
+        ),
+        row(
+            "fat16-dos-4.0",
+            text!("FAT16, DOS 4.0 to 6.22"),
             1 << 31,
             CALLS,
             text!("Clusters grow to 32 KiB: many small files waste much."),
-            MICROSOFT,
+            DOS_4,
         ),
         row("fat16-windows-95", text!("FAT16, Windows 95 and later"), 1 << 31, None, "", MICROSOFT),
         row(
@@ -108,20 +118,35 @@ pub fn file_systems() -> Vec<FileSystem> {
     ]
 }
 
-/// The cluster size in bytes that formatting a FAT16 partition of this size picks by default; `None` outside the table
-/// (under 33 MB and from 4096 MB on). MB are of 1 048 576 bytes, as the table's source counts.
-///
-/// Source: MSDN aa364045. From 2048 MB on (64 KiB) with Windows NT only.
-pub fn default_cluster_bytes(partition_bytes: u64) -> Option<u32> {
-    let mib = partition_bytes >> 20;
-    Some(match mib {
-        33..=64 => 1 << 10,
-        65..=128 => 2 << 10,
-        129..=256 => 4 << 10,
-        257..=512 => 8 << 10,
-        513..=1023 => 16 << 10,
-        1024..=2047 => 32 << 10,
-        2048..=4095 => 64 << 10,
-        _ => return None,
-    })
+impl FileSystem {
+    /// The cluster size in bytes that formatting a FAT16 partition of this size picks by default; `None` for another
+    /// file system, and outside the tables (under 16 MB, where DOS takes a 12-bit table and Windows NT other steps).
+    /// MB are of 1 048 576 bytes, as the tables' sources count.
+    ///
+    /// Sources: DOS and Windows 95, knowledge base Q67321 (2 KB from 16 to 127 MB, doubled with the size); Windows NT,
+    /// MSDN aa364045 (1 KB from 33 to 64 MB, and 64 KB from 2048 MB on).
+    pub fn default_cluster_bytes(&self, partition_bytes: u64) -> Option<u32> {
+        let mib = partition_bytes >> 20;
+        match self.id {
+            "fat16-64k" => Some(match mib {
+                33..=64 => 1 << 10,
+                65..=128 => 2 << 10,
+                129..=256 => 4 << 10,
+                257..=512 => 8 << 10,
+                513..=1023 => 16 << 10,
+                1024..=2047 => 32 << 10,
+                2048..=4096 => 64 << 10,
+                _ => return None,
+            }),
+            id if id.starts_with("fat16-") => Some(match mib {
+                16..=127 => 2 << 10,
+                128..=255 => 4 << 10,
+                256..=511 => 8 << 10,
+                512..=1023 => 16 << 10,
+                1024..=2048 => 32 << 10,
+                _ => return None,
+            }),
+            _ => None,
+        }
+    }
 }

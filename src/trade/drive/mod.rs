@@ -10,7 +10,7 @@ mod verdict;
 
 pub use barrier::{Barrier, barriers, crossed};
 pub use capacity::{Capacity, parse_capacity};
-pub use file_system::{FileSystem, default_cluster_bytes, file_systems};
+pub use file_system::{FileSystem, file_systems};
 pub use firmware::{Beyond, Firmware, firmwares};
 pub use floppy::{FloppyFormat, floppy_formats};
 pub use geometry::{Geometry, Position, assisted, doubled, identify};

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::firmware::{Beyond, Firmware, UNTRANSLATED};
-use super::{Capacity, FileSystem, Geometry, SECTOR_BYTES, assisted, default_cluster_bytes, doubled, identify};
+use super::{Capacity, FileSystem, Geometry, SECTOR_BYTES, assisted, doubled, identify};
 use crate::text;
 
 /// What comes of it.
@@ -106,13 +106,10 @@ pub fn judge(
     };
     let partitions = file_system.filter(|_| usable).map(|system| {
         let largest_bytes = system.partition_bytes.min(seen);
-        // The whole 2 GiB of DOS count as its last row, not as the next one, which only Windows NT has.
-        let formatted =
-            if system.partition_bytes == 1 << 31 { largest_bytes.min((1 << 31) - 1) } else { largest_bytes };
         Partitions {
             largest_bytes,
             least_count: if largest_bytes == 0 { 0 } else { seen.div_ceil(largest_bytes) },
-            cluster_bytes: default_cluster_bytes(formatted).filter(|_| system.id.starts_with("fat16")),
+            cluster_bytes: system.default_cluster_bytes(largest_bytes),
         }
     });
     let shown = if usable { shown_by(firmware, seen / SECTOR_BYTES, reported) } else { None };

@@ -4,10 +4,12 @@ use benchwright::rules::{Rules, WorkRule};
 
 mod batteries;
 mod boards;
+mod figures;
 mod hurts;
 mod mains;
 mod parts;
 mod tests_of_memory;
+mod types;
 mod walk;
 
 fn work<'a>(rules: &'a Rules, name: &str) -> &'a WorkRule {

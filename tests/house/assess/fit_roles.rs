@@ -155,6 +155,78 @@ fn a_chip_that_fits_only_through_an_adapter_on_the_shelf_comes_with_it() {
 }
 
 #[test]
+fn an_offered_chip_comes_with_the_adapter_on_the_shelf() {
+    let mut machine = machine(400, "Orla", ("", ""), &[(401, Kind::Mainboard), (402, Kind::Processor)]);
+    fit(&mut machine, 411, 401, 1, at("2026-05-01", 1));
+    let figures = ["core_voltage_v=2.9", "bus_clock_mhz=66", "core_clock_mhz=133", "multiplier=2", "cooler_needed=0"];
+    let offered = |parts: Vec<(PartFile, DesignFile)>| {
+        let (logbook, answers, rules) = shop(parts, machine.clone());
+        let figures: Vec<String> = figures.iter().map(|figure| (*figure).to_owned()).collect();
+        let chip = Offered::read("processor", &["socket-7".to_owned()], &figures, "", &rules.connectors).unwrap();
+        let offer = chip.answer(&logbook, &answers, &rules);
+        let [lacking] = &offer.lacking[..] else { panic!("{offer:?}") };
+        (lacking.verdict, lacking.with, lacking.said(&offer.logbook))
+    };
+    let ports = [(Side::Needs, "socket-5", 1), (Side::Offers, "socket-7", 1)];
+    let adapter = of(3, Kind::ProcessorAdapter, &ports, &[(Figure::CoreVoltageV, 2.9)]);
+    let (verdict, with, _) = offered(vec![socket_5()]);
+    assert_eq!((verdict, with), (Verdict::No, None));
+    let (verdict, with, said) = offered(vec![socket_5(), adapter]);
+    assert_eq!((verdict, with), (Verdict::Fits, Some(id(3))));
+    assert!(said.contains(", in 0003 ("), "{said}");
+}
+
+/// A firmware of 504 MiB sees 528 MB (1024 × 16 × 63 × 512 bytes): a 256 MB card whole, a 2 GB card not.
+#[test]
+fn a_flash_adapter_is_a_candidate_with_the_card_that_is_in_it() {
+    let verdict = |mb: f64| {
+        let mut card = of(3, Kind::Media, &[], &[(Figure::CapacityMb, mb)]);
+        card.0.part.inside = Some(id(2));
+        let adapter = of(2, Kind::FlashAdapter, &[(Side::Needs, "ide-40", 1)], &[]);
+        let (_, answers, rules) = shop(vec![board(), adapter, card], with_flash_role());
+        let mut found = Candidates::of(&answers, &rules, id(400), id(402), None).unwrap();
+        let [only] = &found.ranked.clone()[..] else { panic!("{:?}", found.ranked) };
+        let outcome = found.because(only).into_iter().find_map(|one| match one {
+            Because::Disk { outcome, .. } => Some(outcome),
+            _ => None,
+        });
+        (only.verdict, outcome)
+    };
+    let (small, seen) = verdict(256.0);
+    assert_eq!(seen, Some(Outcome::SeenWhole));
+    let (large, cut) = verdict(2048.0);
+    assert!(cut.is_some() && cut != seen && large > small, "{large:?} {cut:?}");
+}
+
+#[test]
+fn of_two_alike_the_one_with_work_to_be_done_before_fitting_comes_second() {
+    let chip = |number| {
+        let (part, mut design) = of(number, Kind::Processor, &[(Side::Needs, "socket-5", 1)], &CHIP);
+        design.design.id = id(302);
+        (part, design)
+    };
+    let (mut held, design) = chip(2);
+    let ready = part(3, "0003", Kind::Processor);
+    let ready = PartFile { part: Part { design: Some(design.design.id), ..ready.part }, ..ready };
+    let straighten = Work {
+        title: "Straighten the pins".to_owned(),
+        hold: Hold::Fitting,
+        ..work(30, &held, "", WorkState::Open, at("2026-05-10", 5))
+    };
+    held.work.push(straighten);
+    let mut machine = machine(400, "Orla", ("", ""), &[(401, Kind::Mainboard), (402, Kind::Processor)]);
+    fit(&mut machine, 411, 401, 1, at("2026-05-01", 1));
+    let (board, board_design) = socket_5();
+    let rules = Rules::shipped();
+    let logbook = logbook(vec![board, held, ready], vec![board_design, design], vec![machine]);
+    let answers = Answers::of(&logbook, &rules, day("2026-06-01"));
+    let ranked = Candidates::of(&answers, &rules, id(400), id(402), None).unwrap().ranked;
+    let order: Vec<(PartId, bool)> = ranked.iter().map(|one| (one.part, one.holds_fitting)).collect();
+    assert_eq!(order, [(id(3), false), (id(2), true)]);
+    assert_eq!(ranked[0].verdict, ranked[1].verdict, "work is not misfit");
+}
+
+#[test]
 fn a_candidate_is_judged_by_the_difference_that_it_makes() {
     // The machine has two cards for its one slot: that counts against no processor, nor against either video card.
     let board = of(

@@ -129,6 +129,37 @@ fn an_adapter_that_is_proposed_gets_an_optional_role_of_its_own() {
     });
 }
 
+/// Beside a processor for the board's own slot, one that goes in by an adapter (the trade's own case: Socket 370 in
+/// Slot 1).
+#[test]
+fn what_if_a_part_goes_where_it_needs_an_adapter_takes_the_adapter_along() {
+    let ports = |kind, ports: &[(Side, &str, u32)], number| design(number, kind, ("1998", "2000"), ports);
+    let designs = vec![
+        ports(Kind::Mainboard, &[(Side::Offers, "slot-1", 1)], 100),
+        ports(Kind::Processor, &[(Side::Needs, "socket-370", 1)], 101),
+        ports(Kind::ProcessorAdapter, &[(Side::Needs, "slot-1", 1), (Side::Offers, "socket-370", 1)], 102),
+        ports(Kind::Processor, &[(Side::Needs, "slot-1", 1)], 103),
+    ];
+    let parts = vec![
+        of(1, "0001", Kind::Mainboard, 100),
+        of(2, "0002", Kind::Processor, 101),
+        of(3, "0003", Kind::ProcessorAdapter, 102),
+        of(4, "0004", Kind::Processor, 103),
+    ];
+    let roles = [(30, Kind::Mainboard), (31, Kind::Processor)];
+    let of = logbook(parts, designs, vec![machine(20, "Orla", ("1998", "2000"), &roles)]);
+    proposed(&of, Ask::default(), |asked, proposal| {
+        let placed = |part: u128| {
+            let (_, tried) = what_if((asked, proposal), id(part), id(20), &LONG).unwrap();
+            let mut placed: Vec<PartId> = tried.placed.iter().map(|seated| seated.part).collect();
+            placed.sort();
+            placed
+        };
+        assert_eq!(placed(2), [id(1), id(2), id(3)]);
+        assert_eq!(placed(4), [id(1), id(4)]);
+    });
+}
+
 /// What the machines of a logbook want as they are, said of each empty role.
 fn wanted_today(logbook: &Logbook, rules: &Rules) -> Vec<String> {
     let answers = Answers::of(logbook, rules, day("2026-06-01"));

@@ -58,8 +58,13 @@ RAIL = re.compile(r"(?P<sign>[+\-−–]?)\s*(?P<volts>3[.,]3|12|5)\s*V", re.I)
 RIPPLE_MOST_MV = {"3.3": 50, "5": 50, "12": 120, "-12": 120, "-5": 100}
 NEAR_ZERO_OHM = 2.0
 LOW_OHM = 8.0
-SPENT_CELL_V = 2.0
+LOW_CELL_V = 2.8
 TOO_HOT_C = 80.0
+
+
+def core_slack(volts):
+    """How far off a core voltage may be: processors of split voltage stand a tenth of a volt, others 5 %."""
+    return min(0.05 * volts, 0.1) if volts < 3 else 0.05 * volts
 
 
 def rail_of(quantity):
@@ -107,7 +112,7 @@ def reading_weight(reading):
     what, rail = reading_subject(reading)
     value = in_base_unit(reading["value"], reading["unit"])
     if what == "cell":
-        return REMARK if value < SPENT_CELL_V else NOTHING
+        return REMARK if value < LOW_CELL_V else NOTHING
     if what == "ground":
         return NO if value < NEAR_ZERO_OHM else NOT_KNOWN if value < LOW_OHM else NOTHING
     if what == "ripple":
@@ -240,7 +245,7 @@ class Referee:
         figure = answer.get("figure")
         if question == "rails" and figure is not None and figure < NEAR_ZERO_OHM:
             weight = NO
-        if question == "coin-cell" and figure is not None and figure < SPENT_CELL_V and name == "good":
+        if question == "coin-cell" and figure is not None and figure < LOW_CELL_V and name == "good":
             weight = worst([weight, REMARK])
         # A finding that followed the answer up: what was cured is cured, what was accepted is told.
         for finding in self.of("finding", "part", part["id"]):
@@ -455,7 +460,7 @@ class Referee:
             if words == "output":
                 part = self.parts.get(proof.get("part"), {})
                 wanted = self.figure(part, "core_voltage_v")
-                if wanted and not any(abs(value - v) <= 0.05 * v + 1e-9 for v in wanted):
+                if wanted and not any(abs(value - v) <= core_slack(v) + 1e-9 for v in wanted):
                     return True
         return False
 
@@ -714,6 +719,9 @@ class Referee:
                 continue
             wanting += 1
             if len(fitted) >= wanting:
+                clip = {name for cooler in fitted for name, _ in self.links(cooler, "needs")}
+                if "cooler-socket-7" in clip and any(re.match("socket-(370|a$)", name) for name in sockets):
+                    out.append((NOT_KNOWN, chip["tag"], "its cooler is made for a smaller socket"))
                 continue
             if coolers:
                 weight, say = NOT_KNOWN, "its cooler is planned and not fitted"
@@ -736,7 +744,7 @@ class Referee:
         if least and most:
             return min(least), max(most)
         if told:
-            return min(told) * 0.95, max(told) * 1.05
+            return min(v - core_slack(v) for v in told), max(v + core_slack(v) for v in told)
         if self.sockets(chip, "needs") and self.single_voltage(chip):
             return 4.75, 5.25
         return None

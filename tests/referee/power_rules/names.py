@@ -36,17 +36,18 @@ QUESTIONS = {
     # What feeds the clock and settings?
     "clock-supply": Question(
         "mainboard multi_io_card sound_card network_card controller_card",
-        NOT_KNOWN, "nothing coin soldered-coin module removed", remark="pack rechargeable", no="leaking",
+        NOT_KNOWN, "nothing coin soldered-coin module removed lithium-thionyl", remark="pack rechargeable lithium-thionyl-spent",
+        no="leaking lithium-thionyl-leaking lithium-thionyl-swollen",
     ),
     # Coin cell: holds its voltage?
     "coin-cell": Question(
         "mainboard multi_io_card",
-        NOTHING, "good none", remark="spent holder-corroded",
+        NOTHING, "good none", remark="low spent holder-corroded",
     ),
     # Residue round the cell?
     "leak-reach": Question(
         "mainboard multi_io_card sound_card network_card controller_card",
-        NOT_KNOWN, "none old-cleaned", no="near far under-chips tracks-gone",
+        NOT_KNOWN, "none old-cleaned", no="near far under-chips tracks-gone lithium-thionyl",
     ),
     # Electrolytic capacitors?
     "electrolytics": Question(
@@ -62,7 +63,7 @@ QUESTIONS = {
     "rails": Question(
         "mainboard voltage_module video_card sound_card network_card controller_card multi_io_card riser "
         "modem",
-        NOT_KNOWN, "clear", no="shorted",
+        NOT_KNOWN, "clear", not_known="low", no="shorted",
     ),
     # Which supply plug does it take?
     "power-plug": Question(
@@ -718,7 +719,13 @@ FINDINGS = {
     "cell-present": (REMARK, "mainboard multi_io_card"),  # Rechargeable cell still fitted
     "leak-residue": (NO, "mainboard multi_io_card"),  # Residue of a leaked cell
     "tracks-eaten": (NO, "mainboard multi_io_card"),  # Tracks eaten by a leak
+    "coin-cell-low": (REMARK, "mainboard"),  # Coin cell low
     "coin-cell-spent": (REMARK, "mainboard"),  # Coin cell spent
+    "lithium-thionyl-spent": (REMARK, "mainboard"),  # 3.6 V lithium battery low or spent
+    "lithium-thionyl-leaked": (NO, "mainboard sound_card"),  # 3.6 V lithium battery leaks
+    "lithium-thionyl-swollen": (NO, "mainboard sound_card"),  # 3.6 V lithium battery swollen
+    "lithium-thionyl-residue": (NO, "mainboard sound_card"),  # Residue of a 3.6 V lithium battery
+    "rail-low": (NOT_KNOWN, "mainboard video_card sound_card"),  # A rail of a few ohms
     "cell-holder-corroded": (REMARK, "mainboard"),  # Cell holder corroded
     "clock-module-flat": (NOTHING, "clock_module mainboard"),  # Clock module flat
     "clock-unfed": (NOTHING, "mainboard"),  # Nothing feeds the clock
@@ -1090,7 +1097,7 @@ PROOFS = {
 # Work by rule: what must be done before power, and what changes something electrical when it is done.
 HOLDS_POWER_AND_TOUCHES = """
 wash-board clear-burn mend-board mend-tracks turn-chip recap turn-capacitor recap-small replace-tantalum
-find-short cut-leaking-cell neutralise rinse-and-dry mend-eaten-tracks set-voltage mend-anchor replace-parts
+find-short cut-leaking-cell cut-lithium-thionyl clear-lithium-thionyl neutralise rinse-and-dry mend-eaten-tracks set-voltage mend-anchor replace-parts
 replace-suppression recap-supply clear-supply replace-supply-fan set-selector restore-earth replace-cord
 cover-switch renew-plugs mend-leads trace-mains-fault renew-monitor-mains recap-monitor clear-monitor
 mend-high-voltage straighten-pins clear-glue clear-glue-mains mend-leads-mains mend-inside-mains
@@ -1098,14 +1105,14 @@ replace-cracked-board replace-inlet wash-out-spill-mains
 """.split()
 
 ONLY_HOLDS_POWER = """
-look-under measure-rails read-voltage look-up-pinout label-slot-voltage find-cooler renew-clip
+look-under measure-rails judge-rails send-off-lithium-thionyl read-voltage look-up-pinout label-slot-voltage find-cooler renew-clip
 remove-stray-standoff leave-tube retire-clicker retire-burnt-chip wash-out-spill replace-fan discharge-supply
 discharge-monitor judge-dropped-disk wash-leak-off-disk
 """.split()
 
 ONLY_TOUCHES = """
 lay-pads mend-joints press-chips replace-socket replace-pins replace-port-fuse trace-fault recap-weak
-measure-capacitors mend-cell-holder fit-clock-supply renew-clock-module remove-pack cut-cell trace-picture-fault
+measure-capacitors mend-cell-holder fit-clock-supply renew-lithium-thionyl renew-clock-module remove-pack cut-cell trace-picture-fault
 clean-jacks mend-picture measure-mains-capacitors wash-spill service-fan clean-sockets clear-contacts
 stop-rust-mains patch-rust-mains whiten-mains mend-clips-mains
 """.split()
@@ -1228,7 +1235,9 @@ CONNECTORS = {
     "retention-slot-1": ("mounting", "", ()),
     "retention-slot-1-support": ("mounting", "", ()),
     "retention-slot-a": ("mounting", "", ()),
-    "cooler-socket-7": ("mounting", "", ()),
+    "cooler-socket-7": ("mounting", "cooler-socket-370 cooler-socket-a", ()),
+    "cooler-socket-370": ("mounting", "cooler-socket-7 cooler-socket-a", ()),
+    "cooler-socket-a": ("mounting", "cooler-socket-7 cooler-socket-370", ()),
     "cooler-socket-478": ("mounting", "", ()),
     "at-p8p9": ("board-power", "", (5, 12)),
     "atx-20": ("board-power", "", (3.3, 5, 12)),
@@ -1299,7 +1308,7 @@ UNMET = {
     "input": REMARK,
 }
 # Mountings that hold a cooler: without them it does not sit on its chip.
-COOLER_MOUNTINGS = "cooler-socket-7 cooler-socket-478".split()
+COOLER_MOUNTINGS = "cooler-socket-7 cooler-socket-370 cooler-socket-a cooler-socket-478".split()
 
 # Whether a processor of that socket always wants a cooler, never, or only some of them.
 ALWAYS_COOLED = """socket-4 socket-5 socket-7 super-7 socket-8 slot-1 slot-2 slot-a socket-370 socket-370-fcpga

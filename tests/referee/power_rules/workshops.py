@@ -629,11 +629,11 @@ def slot1(m):
 
 def socket370(m):
     """Flip-chip Socket 370 on ATX, the cooler on the socket's lugs."""
-    atx_board(m, "Fulmar", "socket-370-fcpga cooler-socket-7", core_voltage_least_v=1.3, core_voltage_most_v=2.05)
+    atx_board(m, "Fulmar", "socket-370-fcpga cooler-socket-370", core_voltage_least_v=1.3, core_voltage_most_v=2.05)
     settings(m, bus_clock="100 MHz", pci_divider="3", agp_divider="1.5")
     chip(m, "processor", "processor", "Flip", "socket-370-fcpga", core_voltage_v=1.65, core_clock_mhz=700, bus_clock_mhz=100,
          multiplier=7, current_5v_a=4.0, but={"cooler-with-it": "there"})  # fmt: skip
-    d = design(m.shop, m.era, "cooler", "Breeze", "cooler-socket-7 fan-3", current_12v_a=0.15)
+    d = design(m.shop, m.era, "cooler", "Breeze", "cooler-socket-370 fan-3", current_12v_a=0.15)
     sound_part(m, "cooler", "cooler", d)
     atx_rest(m)
 
@@ -642,12 +642,12 @@ def adapter(m):
     """A flip-chip processor on a slot adapter that sets its core voltage."""
     atx_board(m, "Gannet", "slot-1 retention-slot-1", core_voltage_least_v=1.3, core_voltage_most_v=3.5)
     settings(m, bus_clock="100 MHz", pci_divider="3", agp_divider="1.5")
-    chip(m, "adapter", "processor_adapter", "Step", "slot-1", "socket-370-fcpga cooler-socket-7", core_voltage_v=[1.65, 1.7, 2.0],
+    chip(m, "adapter", "processor_adapter", "Step", "slot-1", "socket-370-fcpga cooler-socket-370", core_voltage_v=[1.65, 1.7, 2.0],
          current_5v_a=0.1, but={"held-in-place": "right"})  # fmt: skip
     m.shop.setting(m["adapter"], "core voltage", "1.65 V")
     chip(m, "processor", "processor", "Flip", "socket-370-fcpga", core_voltage_v=1.65, core_clock_mhz=700, bus_clock_mhz=100,
          multiplier=7, current_5v_a=4.0, but={"cooler-with-it": "there"})  # fmt: skip
-    d = design(m.shop, m.era, "cooler", "Breeze", "cooler-socket-7 fan-3", current_12v_a=0.15)
+    d = design(m.shop, m.era, "cooler", "Breeze", "cooler-socket-370 fan-3", current_12v_a=0.15)
     sound_part(m, "cooler", "cooler", d)
     sound_part(m, "retention", "retention", design(m.shop, m.era, "retention", "Posts", "retention-slot-1"))
     atx_rest(m)

@@ -172,7 +172,9 @@ fn capacity(typed: &str) -> Option<Said> {
 
 /// A measured electrolytic beside what is printed on it.
 pub fn of_capacitor(position: &Capacitor, (capacitance_uf, esr_mohm, leakage_ua): Figures) -> Option<Said> {
-    if position.dielectric != Dielectric::WetAluminium || (capacitance_uf, esr_mohm, leakage_ua) == (None, None, None) {
+    // A bipolar one leaks more than the limits of polar ones say.
+    let leakage_ua = leakage_ua.filter(|_| position.made_of() == Dielectric::WetAluminium);
+    if !position.made_of().is_wet() || (capacitance_uf, esr_mohm, leakage_ua) == (None, None, None) {
         return None;
     }
     let rated = Rated {

@@ -138,11 +138,10 @@ fn seen_ui(ui: &mut Ui, file: &CapacitorFile) {
         file.looks.iter().filter_map(|look| Some(Point { on: look.looked.on, value: of(look)? })).collect()
     };
     // What one keeps to until its end, where its kind has published limits.
-    let band =
-        (position.dielectric == Dielectric::WetAluminium).then_some(position.capacitance_uf).flatten().map(|uf| {
-            let end = Series::default().end(position.voltage_v.unwrap_or_default());
-            (uf * (1.0 - end.minus_percent / 100.0), uf * (1.0 + end.plus_percent / 100.0))
-        });
+    let band = position.made_of().is_wet().then_some(position.capacitance_uf).flatten().map(|uf| {
+        let end = Series::default().end(position.voltage_v.unwrap_or_default());
+        (uf * (1.0 - end.minus_percent / 100.0), uf * (1.0 + end.plus_percent / 100.0))
+    });
     plot_ui(ui, text!("Capacitance measured"), "µF", &points(|look| look.measured_uf), band);
     plot_ui(ui, text!("Series resistance measured"), "mΩ", &points(|look| look.esr_mohm), None);
     plot_ui(ui, text!("Leakage measured"), "µA", &points(|look| look.leakage_ua), None);
