@@ -1,8 +1,10 @@
 //! What to beware of in a job: the worst before the first step, at most three; what holds for a whole sitting once.
 
+use std::sync::Arc;
+
 use super::Task;
 use crate::record::Competence;
-use crate::rules::{CautionRule, Cautions};
+use crate::rules::{CautionRule, Cautions, worst_first};
 use crate::text;
 use crate::text::say;
 
@@ -50,12 +52,12 @@ impl JobCautions {
 
 /// What a list of jobs says once for all of them, the worst first.
 pub fn of_sitting<'a>(tasks: impl Iterator<Item = &'a Task>) -> Vec<String> {
-    let mut rows: Vec<&CautionRule> = Vec::new();
+    let mut rows: Vec<Arc<CautionRule>> = Vec::new();
     for row in tasks.flat_map(|task| task.cautions().of_sitting()) {
         if !rows.iter().any(|known| known.name == row.name) {
-            rows.push(row);
+            rows.push(Arc::clone(row));
         }
     }
-    rows.sort_by_key(|row| row.harm);
-    rows.into_iter().map(|row| say(&row.say).to_owned()).collect()
+    worst_first(&mut rows);
+    rows.iter().map(|row| say(&row.say).to_owned()).collect()
 }

@@ -34,6 +34,9 @@ pub struct CautionRule {
     pub say: String,
     pub harm: Harm,
     pub once: Once,
+    /// Cautions that are not said beside it, by name, since it says more.
+    #[serde(default)]
+    pub instead_of: Vec<String>,
     pub source: String,
 }
 
@@ -82,7 +85,14 @@ impl Cautions {
             names.into_iter().any(|name| *name == row.name)
         };
         let mut rows: Vec<_> = table.iter().filter(named).cloned().collect();
-        rows.sort_by_key(|row| row.harm);
+        worst_first(&mut rows);
         self.rows = rows;
     }
+}
+
+/// Leaves out what others say better, and puts the worst first; of equal harm the order stays.
+pub fn worst_first(rows: &mut Vec<Arc<CautionRule>>) {
+    let said: Vec<String> = rows.iter().flat_map(|row| row.instead_of.iter().cloned()).collect();
+    rows.retain(|row| !said.contains(&row.name));
+    rows.sort_by_key(|row| row.harm);
 }

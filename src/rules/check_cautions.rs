@@ -21,6 +21,10 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
         let unknown = cautions.names().iter().filter(|name| !known.contains(name.as_str()));
         errors.extend(unknown.map(|name| at.error_at(name, text!("names the unknown caution `{name}`", name = name))));
     };
+    for Row { value, at } in &tables.cautions {
+        let names = Cautions::from(value.instead_of.clone());
+        check(at, &names);
+    }
     tables.questions.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.findings.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.work.iter().for_each(|row| check(&row.at, &row.value.cautions));

@@ -16,7 +16,7 @@ mod power_effect;
 mod table_error;
 mod types;
 
-pub use caution::{CautionRule, Cautions, Harm, Once};
+pub use caution::{CautionRule, Cautions, Harm, Once, worst_first};
 pub use connectors::{Connector, Connectors};
 pub use power_effect::PowerEffect;
 pub use table_error::{TableError, TableErrors};

@@ -42,7 +42,7 @@ fn a_swollen_hot_or_burning_battery_is_warned_of() {
     for word in ["swollen", "hot", "hissing", "sand", "Lithium"] {
         assert!(caution.say.contains(word), "{word}");
     }
-    for name in ["fit-coin-cell", "fit-clock-supply", "renew-clock-module", "cut-cell", "remove-pack"] {
+    for name in ["cut-lithium-thionyl", "send-off-lithium-thionyl", "cut-cell", "remove-pack"] {
         assert!(is_warned(work(&rules, name), "battery-fire"), "{name}");
     }
     for name in ["coin-cell-spent", "clock-module-flat", "pack-tired", "cell-present"] {

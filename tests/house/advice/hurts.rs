@@ -8,7 +8,7 @@ use super::{is_warned, work};
 fn each_job_warns_of_what_it_is_known_to_hurt_with() {
     let rules = Rules::shipped();
     let named: [(&str, &[&str]); 12] = [
-        ("heavy-lift", &["leave-tube", "photograph-outside"]),
+        ("heavy-lift", &["leave-tube", "discharge-monitor"]),
         ("ccfl", &["discharge-monitor", "recap-monitor", "clear-monitor", "mend-picture", "whiten-mains"]),
         ("beryllia", &["true-cooler", "retire-burnt-chip"]),
         ("fibreglass", &["mend-cell-holder"]),

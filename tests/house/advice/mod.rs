@@ -8,6 +8,7 @@ mod figures;
 mod hurts;
 mod mains;
 mod parts;
+mod read;
 mod tests_of_memory;
 mod types;
 mod walk;

@@ -26,5 +26,5 @@ mod proofs;
 mod readiness;
 mod retention;
 mod schedule;
-mod support;
+pub mod support;
 mod tonight;
