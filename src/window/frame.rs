@@ -14,6 +14,8 @@ use crate::text;
 const RAIL: f32 = 30.0 * GRID;
 /// The room at the rail's end for the finder and the menu, points.
 const BELOW: f32 = 20.0 * GRID;
+/// How much of a step's name is shown at the foot of the window, characters.
+const STEP: usize = 48;
 
 /// The rail at the left: the desks, and below them the finder and everything else.
 pub fn rail_ui(ui: &mut Ui, page: Page, situation: Situation, outbox: &mut Outbox) {
@@ -127,7 +129,8 @@ pub fn status_ui(ui: &mut Ui, session: Option<&Session>, situation: Situation, o
             let mut step = |command: Command, name: Option<String>| {
                 if let Some(name) = name.filter(|_| command.applies(situation)) {
                     let word = text!("{act}: {name}", act = command.label(), name = name);
-                    let response = link_ui(ui, &word).on_hover_text(command.tooltip());
+                    let response = link_ui(ui, &cut(&word)).on_hover_text(format!("{word}\n{}", command.tooltip()));
+                    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &word));
                     if response.clicked() {
                         outbox.give(command);
                     }
@@ -138,6 +141,15 @@ pub fn status_ui(ui: &mut Ui, session: Option<&Session>, situation: Situation, o
         };
         egui::Sides::new().height(6.0 * GRID).shrink_left().truncate().show(ui, stands, steps);
     });
+}
+
+/// A step's name as far as there is room for two of them.
+fn cut(word: &str) -> String {
+    if word.chars().count() <= STEP {
+        return word.to_owned();
+    }
+    let kept: String = word.chars().take(STEP - 1).collect();
+    format!("{}…", kept.trim_end())
 }
 
 /// Quiet notices above the desk: what went wrong and what to do; each can be put away.

@@ -280,7 +280,8 @@ impl WorkList {
                 Some(false) => drop(ui.label(remark(ui, text!("It cannot be undone.")))),
                 None => {}
             }
-            own_ui(ui, about, Some(work), outbox);
+            // What failed is outstanding too, and asked about there.
+            own_ui(ui, about, Some(work).filter(|work| work.state != WorkState::Failed), outbox);
             let marks =
                 about.file.photos.iter().filter(|file| file.marks.iter().any(|mark| mark.work == Some(work.id)));
             strip_ui(ui, about.view, marks, outbox);
