@@ -29,6 +29,7 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
     tables.findings.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.work.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.proofs.iter().for_each(|row| check(&row.at, &row.value.cautions));
+    tables.kinds.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.sittings.iter().for_each(|row| check(&row.at, &row.value.cautions));
     tables.work.iter().for_each(|row| mains(row, errors));
 }

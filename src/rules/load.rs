@@ -129,6 +129,9 @@ impl TableRow for KindRule {
     fn name(&self) -> &str {
         self.kind.name()
     }
+    fn cautions(&self) -> &[String] {
+        self.cautions.names()
+    }
     fn rows(tables: &mut Tables) -> &mut Vec<Row<Self>> {
         &mut tables.kinds
     }

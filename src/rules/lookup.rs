@@ -101,6 +101,7 @@ fn find_cautions(tables: &mut Tables) {
     tables.questions.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
     tables.findings.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
     tables.proofs.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
+    tables.kinds.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
     tables.sittings.iter_mut().for_each(|row| row.value.cautions.find(None, &table));
     for Row { value, .. } in &mut tables.work {
         let sitting = tables.sittings.iter().find(|row| row.value.name == value.sitting);

@@ -383,6 +383,9 @@ pub struct KindRule {
     pub papers: Vec<Paper>,
     /// Months after which it should be looked at again.
     pub look_again_months: u32,
+    /// Said where such a part is carried to another place.
+    #[serde(default)]
+    pub cautions: Cautions,
 }
 
 /// What makes a part be looked at again sooner than its kind is by itself. It applies to a part of its kinds that any

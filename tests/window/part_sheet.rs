@@ -140,6 +140,17 @@ fn a_place_is_found_by_a_few_letters() {
     assert_eq!(file(&hand, board.id).part.place, Some(attic.id));
 }
 
+/// A CRT monitor of 15 to 30 kg is carried by two.
+#[test]
+fn where_a_monitor_is_moved_to_another_place_the_lift_is_warned_of() {
+    for (kind, is_warned) in [(Kind::Monitor, true), (Kind::Mainboard, false)] {
+        let mut hand = sheet(&part("0042", kind, "Veltrane"), Change::new("Log it"));
+        hand.press("Kept at: –");
+        let warning = hand.window.query_by_label_contains("two people, screen towards your body");
+        assert_eq!(warning.is_some(), is_warned, "{kind:?}");
+    }
+}
+
 #[test]
 fn an_open_reading_is_settled_by_a_better_one_that_keeps_the_old() {
     // “0203” is week 2 of 2003 or week 3 of 2002, as YYWW and WWYY both occur.

@@ -1,5 +1,6 @@
 //! What can hurt at the bench stands on the job where it does.
 
+use benchwright::record::Kind;
 use benchwright::rules::Rules;
 
 use super::{is_warned, work};
@@ -76,5 +77,13 @@ fn what_runs_under_power_is_told_to_keep_its_cover_on_and_not_to_be_unplugged() 
     for name in ["load-test", "monitor-run"] {
         let names = rules.proof(name).unwrap().cautions.names();
         assert!(names.contains(&"closed-case".to_owned()) && !names.contains(&"outside-only".to_owned()), "{name}");
+    }
+}
+
+#[test]
+fn where_a_monitor_or_a_case_is_moved_two_people_are_asked_for() {
+    let rules = Rules::shipped();
+    for kind in [Kind::Monitor, Kind::Case] {
+        assert_eq!(rules.kind(kind).unwrap().cautions.names(), ["heavy-lift"], "{kind:?}");
     }
 }

@@ -10,7 +10,7 @@ use crate::text;
 use crate::window::forms::{LotFacts, PlaceFacts, money_text, past_date, place_names, place_of, places, read_money};
 use crate::window::outbox::Outbox;
 use crate::window::theme::GRID;
-use crate::window::widgets::{Asking, Edit, Fact, Pick, Picker, choice_ui, pressable_ui, remark, row_ui};
+use crate::window::widgets::{Asking, Edit, Fact, Pick, Picker, caution_ui, choice_ui, pressable_ui, remark, row_ui};
 
 /// What is being chosen, and facts of the design that are being changed.
 #[derive(Debug, Default)]
@@ -224,6 +224,10 @@ impl Identity {
         let logbook = about.view.logbook;
         let label = text!("Kept at");
         if let Some(Choosing::Place(picker)) = &mut self.choosing {
+            let kind = about.view.rules.kind(about.part().kind);
+            for caution in kind.iter().flat_map(|kind| kind.cautions.rows()) {
+                caution_ui(ui, text::say(&caution.say));
+            }
             let label_of = text!("Place: room, shelf or box");
             let asking = Asking { new_word: Some(text!("A new place:")), ..Asking::one(label_of) };
             let picked = picker.ui(ui, asking, logbook.revision, || places(logbook));
