@@ -671,8 +671,8 @@ class Referee:
             passive = part["kind"] == "cooler" and not any(
                 names.CONNECTORS.get(name, ("",))[0] == "drive-power" for name, _ in self.links(part, "needs")
             )
-            # Milliamperes, from a fused lead: common practice, no source.
-            light = part["kind"] in ("keyboard", "pointing_device")
+            # Milliamperes, from a fused lead or the board: common practice, no source.
+            light = part["kind"] in ("keyboard", "pointing_device", "firmware_chip", "clock_module")
             if part.get("design") and not told and not passive and not light:
                 out.append((NOT_KNOWN, part["tag"], "nobody told what it draws"))
         if supply is None:
