@@ -65,7 +65,7 @@ impl UnknownName {
 fn known(kind: NameKind, rules: &Rules) -> Vec<String> {
     match kind {
         NameKind::Answer => Vec::new(),
-        NameKind::Question => rules.questions.iter().map(|row| row.name.clone()).collect(),
+        NameKind::Question => rules.questions.iter().map(|row| row.name.to_string()).collect(),
         NameKind::Finding => rules.findings.iter().map(|row| row.name.clone()).collect(),
         NameKind::Test => rules.proofs.iter().map(|row| row.name.clone()).collect(),
         NameKind::Work => rules.work.iter().map(|row| row.name.clone()).collect(),

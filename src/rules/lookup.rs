@@ -42,7 +42,7 @@ pub(super) fn rules(version: u64, mut tables: Tables, connectors: Connectors) ->
     let retention = shared(tables.retention);
 
     let mut index = Index {
-        questions: questions.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
+        questions: questions.iter().map(|row| (row.name.to_string(), Arc::clone(row))).collect(),
         findings: findings.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),
         work: work.iter().enumerate().map(|(place, row)| (row.name.clone(), place)).collect(),
         proofs: proofs.iter().map(|row| (row.name.clone(), Arc::clone(row))).collect(),

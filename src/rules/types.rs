@@ -6,7 +6,9 @@ use serde::Deserialize;
 
 use super::lookup::Index;
 use super::{CautionRule, Cautions, Connectors, PowerEffect};
-use crate::record::{CapacitorState, CapacitorUse, Competence, Dielectric, Hold, Kind, Mounting, Nature, Severity};
+use crate::record::{
+    CapacitorState, CapacitorUse, Competence, Dielectric, Hold, Kind, Mounting, Name, Nature, Severity,
+};
 use crate::trade::capacitor::preferred::ESeries;
 
 /// All tables, checked against each other.
@@ -44,7 +46,7 @@ pub struct Rules {
 #[serde(deny_unknown_fields)]
 pub struct Question {
     /// Its name, in kebab case; never changes.
-    pub name: String,
+    pub name: Name,
     /// The kinds it is asked of.
     pub kinds: Vec<Kind>,
     /// The question as asked.

@@ -6,13 +6,16 @@ use super::effect::{decided, of_hold, of_severity};
 use crate::assess::outstanding::{Task, called_since};
 use crate::assess::proofs::ProofStanding;
 use crate::assess::reason::Reason;
-use crate::record::{FindingFile, FindingState, Kind, Moment, PartFile, Proof, Severity, Touches, Work, WorkState};
+use crate::record::{
+    FindingFile, FindingId, FindingState, Kind, Moment, PartFile, Proof, Severity, Touches, Work, WorkState,
+};
 use crate::rules::{PowerEffect, Rules};
 
 /// What a part's findings do, and the work on them that was waived; `tasks` is its outstanding work, which speaks for
 /// itself.
 pub(super) fn of_findings(file: &PartFile, tasks: &[Task], rules: &Rules) -> Vec<Reason> {
     let part = file.part.id;
+    let worked_on = worst_of_work(tasks);
     let mut reasons: Vec<Reason> = Vec::new();
     for finding in &file.findings {
         let id = finding.finding.id;
@@ -26,12 +29,12 @@ pub(super) fn of_findings(file: &PartFile, tasks: &[Task], rules: &Rules) -> Vec
                 reasons.push(Reason::Decided { part, finding: id, effect });
             }
             FindingState::Open | FindingState::Returned => {
-                let is_told = |task: &Task| task.findings.contains(&id) && task.power_effect() >= effect;
-                if tasks.iter().any(is_told) {
+                let of_work = worked_on.binary_search_by_key(&id, |(id, _)| *id).ok().map(|at| worked_on[at].1);
+                if of_work.is_some_and(|of_work| of_work >= effect) {
                     continue;
                 }
                 reasons.push(match waived(file, finding) {
-                    Some(work) if !tasks.iter().any(|task| task.findings.contains(&id)) => {
+                    Some(work) if of_work.is_none() => {
                         Reason::Waived { part, work: work.id, effect: decided(effect, finding.severity()) }
                     }
                     _ => Reason::Finding { part, finding: id, effect },
@@ -45,6 +48,15 @@ pub(super) fn of_findings(file: &PartFile, tasks: &[Task], rules: &Rules) -> Vec
         Reason::Waived { part, work: work.id, effect: decided(effect, Severity::Plain) }
     }));
     reasons
+}
+
+/// The worst that outstanding work on each finding does, by the finding's key.
+fn worst_of_work(tasks: &[Task]) -> Vec<(FindingId, PowerEffect)> {
+    let effects = tasks.iter().flat_map(|task| task.findings.iter().map(|finding| (*finding, task.power_effect())));
+    let mut effects: Vec<_> = effects.collect();
+    effects.sort_unstable_by_key(|(finding, effect)| (*finding, std::cmp::Reverse(*effect)));
+    effects.dedup_by_key(|(finding, _)| *finding);
+    effects
 }
 
 /// What the finding does while it is open. A name that no table has is taken as grave as it was found.

@@ -25,7 +25,7 @@ pub(super) fn of_answers(file: &PartFile, rules: &Rules, today: NaiveDate) -> Ve
         }
         let said = |survey: &'_ Survey| {
             survey
-                .answer(&question.name)
+                .answer_to(question.name)
                 .is_some_and(|answer| matches!(answer.given, Given::Is(_) | Given::DoesNotApply))
         };
         // A survey with a date to come may have a slip in its date: what it found bad counts, what it found good not.
@@ -35,7 +35,7 @@ pub(super) fn of_answers(file: &PartFile, rules: &Rules, today: NaiveDate) -> Ve
         let mut found = dated_ahead
             .into_iter()
             .chain(last)
-            .filter_map(|survey| of_answer(file, question, survey, survey.answer(&question.name)?, rules));
+            .filter_map(|survey| of_answer(file, question, survey, survey.answer_to(question.name)?, rules));
         reasons.extend(found.next());
     }
     reasons
@@ -183,7 +183,7 @@ fn answered(question: &Question, surveys: &[&Survey], months: u32) -> Result<Mom
         if at + 1 < surveys.len() && !is_recent() {
             return Err(None);
         }
-        match survey.answer(&question.name).map(|answer| &answer.given) {
+        match survey.answer_to(question.name).map(|answer| &answer.given) {
             Some(Given::Is(_) | Given::DoesNotApply) => return Ok(survey.looked),
             Some(Given::CouldNotTell) => return Err(Some(survey.looked)),
             Some(Given::NotLooked) | None => {}

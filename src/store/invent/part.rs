@@ -240,7 +240,7 @@ fn survey(author: &mut PartAuthor, on: When, plug: Option<&str>, chance: &mut Ch
         };
         let figure = question.figure.as_ref().filter(|figure| figure.unit == "%" && raises);
         answers.push(Answer {
-            question: (&question.name).into(),
+            question: question.name,
             place_on_part: String::new(),
             note: if given == Given::DoesNotApply { "There is none".to_owned() } else { String::new() },
             given,

@@ -251,7 +251,7 @@ fn answers(
     }
     let mut answers = Vec::new();
     for question in questions {
-        let (given, place_on_part, note, figure) = match told.get(&question.name) {
+        let (given, place_on_part, note, figure) = match told.get(question.name.as_str()) {
             Some(AnswerRow::Name(name)) => (name.clone(), String::new(), String::new(), None),
             Some(AnswerRow::Whole(whole)) => {
                 (whole.is.clone(), whole.place_on_part.clone(), whole.note.clone(), whole.figure)
@@ -270,7 +270,7 @@ fn answers(
             name if question.answers.iter().any(|answer| answer.name == name) => Given::Is(name.into()),
             name => return Err(format!("“{name}” is no answer to “{}”", question.name)),
         };
-        answers.push(Answer { question: (&question.name).into(), given, place_on_part, note, figure });
+        answers.push(Answer { question: question.name, given, place_on_part, note, figure });
     }
     Ok(answers)
 }

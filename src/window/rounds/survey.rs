@@ -104,14 +104,14 @@ impl SurveyRound {
     }
 
     fn given(&self, question: &Question) -> &Given {
-        self.answers.get(&question.name).map_or(&Given::NotLooked, |typed| &typed.given)
+        self.answers.get(question.name.as_str()).map_or(&Given::NotLooked, |typed| &typed.given)
     }
 
     /// The first thing typed that cannot be meant, or that wants a reason.
     pub fn fault(&self, rules: &Rules, kind: Kind) -> Option<String> {
         let mut questions = rules.questions_for(kind).iter();
         questions.find_map(|question| {
-            let typed = self.answers.get(&question.name)?;
+            let typed = self.answers.get(question.name.as_str())?;
             typed.figure(question).err().or_else(|| typed.reason_fault(question, kind))
         })
     }
@@ -122,10 +122,10 @@ impl SurveyRound {
             return None;
         }
         let answer = |question: &Arc<Question>| {
-            let typed = self.answers.get(&question.name).cloned().unwrap_or_default();
+            let typed = self.answers.get(question.name.as_str()).cloned().unwrap_or_default();
             let is_answer = typed.given != Given::NotLooked;
             Answer {
-                question: (&question.name).into(),
+                question: question.name,
                 figure: typed.figure(question).ok().flatten().filter(|_| is_answer),
                 place_on_part: typed.place.trim().to_owned(),
                 note: typed.note.trim().to_owned(),
@@ -219,7 +219,7 @@ impl SurveyRound {
     }
 
     fn answer(&mut self, question: &Question, given: Given) {
-        self.answers.entry(question.name.clone()).or_default().given = given;
+        self.answers.entry(question.name.to_string()).or_default().given = given;
     }
 
     /// The question that is asked, with its answers, and where, how much and what else.
@@ -275,7 +275,7 @@ impl SurveyRound {
 
     /// Where, how much, what else; `true` when Enter ended one of them.
     fn details_ui(&mut self, ui: &mut Ui, question: &Question, kind: Kind) -> bool {
-        let typed = self.answers.entry(question.name.clone()).or_default();
+        let typed = self.answers.entry(question.name.to_string()).or_default();
         let mut entered = false;
         ui.horizontal_wrapped(|ui| {
             let mut ended = |response: egui::Response| {
