@@ -2,6 +2,8 @@
 //!
 //! What such a record means nobody knows: it raises nothing, calls for nothing and holds nothing up. So it is told.
 
+use std::sync::Arc;
+
 use serde::Deserialize as _;
 use serde::de::value::{Error, StrDeserializer};
 
@@ -9,7 +11,7 @@ use crate::record::{
     DesignConnector, DesignFigure, DesignFile, DesignId, Entry, Figure, Finding, Given, Logbook, MachineFile,
     MachineId, Marking, PartFile, PartId, Proof, Survey, Word as _, Work,
 };
-use crate::rules::Rules;
+use crate::rules::{Question, Rules};
 use crate::trade::date_code::Scheme;
 
 crate::words! {
@@ -52,7 +54,7 @@ impl UnknownName {
         };
         let most = (name.chars().count() / 4).max(1);
         let known: Vec<String> = match before {
-            Some(question) => rules.question(question)?.answers.iter().map(|row| row.name.clone()).collect(),
+            Some(question) => rules.question(question)?.answers.iter().map(|row| row.name.to_string()).collect(),
             None => known(self.kind, rules),
         };
         let near = known.into_iter().map(|known| (slips(name, &known), known)).filter(|(slips, _)| *slips <= most);
@@ -195,12 +197,18 @@ impl Unknown<'_> {
     }
 
     fn survey(&mut self, survey: &Survey) {
+        // Answers stand in the order of the questions: the next one is mostly not far.
+        let (questions, mut last) = (&self.rules.questions, 0);
         for answer in &survey.answers {
-            self.question(&answer.question);
-            let (Given::Is(given), Some(question)) = (&answer.given, self.rules.question(&answer.question)) else {
+            let is_asked = |row: &Arc<Question>| row.name == answer.question;
+            let further = questions[last..].iter().position(is_asked).map(|steps| last + steps);
+            let Some(at) = further.or_else(|| questions[..last].iter().position(is_asked)) else {
+                self.question(&answer.question);
                 continue;
             };
-            if question.answers.iter().all(|row| row.name != **given) {
+            last = at;
+            let Given::Is(given) = answer.given else { continue };
+            if questions[at].answers.iter().all(|row| row.name != given) {
                 self.add(NameKind::Answer, format!("{}/{given}", answer.question));
             }
         }

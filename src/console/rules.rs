@@ -147,7 +147,7 @@ fn listed(rules: &Rules, section: Option<Section>, kind: Option<Kind>) -> Form {
                 .answers
                 .iter()
                 .map(|answer| AnswerForm {
-                    name: answer.name.clone(),
+                    name: answer.name.to_string(),
                     say: say(&answer.say).to_owned(),
                     finding: answer.finding.clone(),
                 })

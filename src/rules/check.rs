@@ -81,7 +81,7 @@ pub(super) fn check(tables: &Tables, errors: &mut Vec<TableError>) {
 /// All answers as "question/answer".
 fn answers(questions: &[Row<Question>]) -> HashSet<String> {
     let named = |row: &Question| {
-        let question = row.name.clone();
+        let question = row.name;
         row.answers.iter().map(move |answer| format!("{question}/{}", answer.name)).collect::<Vec<_>>()
     };
     questions.iter().flat_map(|row| named(&row.value)).collect()

@@ -98,7 +98,7 @@ impl Question {
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct AnswerRule {
-    pub name: String,
+    pub name: Name,
     pub say: String,
     /// The finding that it raises; none for an answer that says "sound" here.
     #[serde(default)]

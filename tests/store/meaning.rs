@@ -323,7 +323,7 @@ fn bare_facts(store: &Store) -> PartId {
 fn sound_answer(question: &str) -> String {
     let rules = rules();
     let question = rules.question(question).unwrap();
-    question.answers.iter().find(|row| row.finding.is_none()).unwrap().name.clone()
+    question.answers.iter().find(|row| row.finding.is_none()).unwrap().name.to_string()
 }
 
 fn findings(logbook: &Logbook, part: PartId) -> Vec<(String, FindingSource, FindingState)> {

@@ -259,7 +259,7 @@ fn answers(
             None if rest_sound => {
                 let sound = question.answers.iter().find(|answer| answer.finding.is_none());
                 let Some(sound) = sound else { continue };
-                (sound.name.clone(), String::new(), String::new(), None)
+                (sound.name.to_string(), String::new(), String::new(), None)
             }
             None => continue,
         };

@@ -353,7 +353,7 @@ fn choices(question: &Question, kind: Kind) -> Vec<Choice<'_>> {
     let own = question.answers.iter().enumerate().map(|(at, row)| Choice {
         key: NUMBERS.get(at).copied(),
         say: say(&row.say),
-        given: Given::Is((&row.name).into()),
+        given: Given::Is(row.name),
     });
     let others = [
         (Key::C, text!("Could not tell"), Given::CouldNotTell),
