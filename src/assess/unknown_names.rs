@@ -2,8 +2,6 @@
 //!
 //! What such a record means nobody knows: it raises nothing, calls for nothing and holds nothing up. So it is told.
 
-use std::sync::Arc;
-
 use serde::Deserialize as _;
 use serde::de::value::{Error, StrDeserializer};
 
@@ -11,7 +9,7 @@ use crate::record::{
     DesignConnector, DesignFigure, DesignFile, DesignId, Entry, Figure, Finding, Given, Logbook, MachineFile,
     MachineId, Marking, PartFile, PartId, Proof, Survey, Word as _, Work,
 };
-use crate::rules::{Question, Rules};
+use crate::rules::{Rules, find_question};
 use crate::trade::date_code::Scheme;
 
 crate::words! {
@@ -197,12 +195,9 @@ impl Unknown<'_> {
     }
 
     fn survey(&mut self, survey: &Survey) {
-        // Answers stand in the order of the questions: the next one is mostly not far.
         let (questions, mut last) = (&self.rules.questions, 0);
         for answer in &survey.answers {
-            let is_asked = |row: &Arc<Question>| row.name == answer.question;
-            let further = questions[last..].iter().position(is_asked).map(|steps| last + steps);
-            let Some(at) = further.or_else(|| questions[..last].iter().position(is_asked)) else {
+            let Some(at) = find_question(questions, answer.question, last) else {
                 self.question(&answer.question);
                 continue;
             };

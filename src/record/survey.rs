@@ -63,9 +63,4 @@ impl Survey {
     pub fn answer(&self, question: &str) -> Option<&Answer> {
         self.answers.iter().find(|answer| answer.question == question)
     }
-
-    /// The same by the name itself, which is quicker.
-    pub fn answer_to(&self, question: Name) -> Option<&Answer> {
-        self.answers.iter().find(|answer| answer.question == question)
-    }
 }

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::load::{Row, Tables};
 use super::{CautionRule, Connectors, FindingRule, KindRule, ProofRule, Question, Rules, Template, WorkRule};
-use crate::record::{CapacitorState, Dielectric, Kind, Nature, Severity, Word};
+use crate::record::{CapacitorState, Dielectric, Kind, Name, Nature, Severity, Word};
 
 /// Rows by what they are looked up by.
 #[derive(Debug, Default)]
@@ -107,6 +107,14 @@ fn find_cautions(tables: &mut Tables) {
         let sitting = tables.sittings.iter().find(|row| row.value.name == value.sitting);
         value.cautions.find(sitting.map(|row| &row.value.cautions), &table);
     }
+}
+
+/// Where a question stands in a list of them, looked for from a place on and then before it: answers come in the order
+/// of the questions, so that the next one is mostly not far.
+pub fn find_question(questions: &[Arc<Question>], name: Name, from: usize) -> Option<usize> {
+    let is_it = |question: &Arc<Question>| question.name == name;
+    let further = questions[from..].iter().position(is_it).map(|steps| from + steps);
+    further.or_else(|| questions[..from].iter().position(is_it))
 }
 
 fn shared<T>(rows: Vec<Row<T>>) -> Vec<Arc<T>> {

@@ -18,6 +18,7 @@ mod types;
 
 pub use caution::{CautionRule, Cautions, Harm, Once, worst_first};
 pub use connectors::{Connector, Connectors};
+pub use lookup::find_question;
 pub use power_effect::PowerEffect;
 pub use table_error::{TableError, TableErrors};
 pub use types::{

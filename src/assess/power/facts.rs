@@ -3,10 +3,9 @@
 
 use std::sync::Arc;
 
-use chrono::NaiveDate;
-
+use super::asked::Asked;
 use super::effect::of_severity;
-use crate::assess::findings::{CAPACITOR_TOPIC, raised};
+use crate::assess::findings::raised;
 use crate::assess::proofs::ProofStanding;
 use crate::assess::reason::Reason;
 use crate::record::{
@@ -17,28 +16,18 @@ use crate::trade::capacitor::series::Series;
 use crate::trade::capacitor::verdict::{Grade, Measured, Rated};
 
 /// What the last answer to each question does.
-pub(super) fn of_answers(file: &PartFile, rules: &Rules, today: NaiveDate) -> Vec<Reason> {
-    let mut reasons = Vec::new();
-    for question in rules.questions_for(file.part.kind) {
-        if positions_answer(question, file) {
-            continue;
-        }
-        let said = |survey: &'_ Survey| {
-            survey
-                .answer_to(question.name)
-                .is_some_and(|answer| matches!(answer.given, Given::Is(_) | Given::DoesNotApply))
-        };
+pub(super) fn of_answers(file: &PartFile, asked: &Asked, rules: &Rules) -> Vec<Reason> {
+    let says = |answer: &Answer| matches!(answer.given, Given::Is(_) | Given::DoesNotApply);
+    let of_question = |(place, question): (usize, &Arc<Question>)| {
+        let known = asked.until_today(place).filter_map(|(survey, answer)| Some((survey, answer?)));
+        let last = known.rev().find(|(_, answer)| says(answer));
         // A survey with a date to come may have a slip in its date: what it found bad counts, what it found good not.
-        let last = file.surveys_until(today).rfind(|survey| said(survey));
-        let dated_ahead =
-            file.surveys_now().rfind(|survey| said(survey)).filter(|ahead| last.is_none_or(|last| last.id != ahead.id));
-        let mut found = dated_ahead
-            .into_iter()
-            .chain(last)
-            .filter_map(|survey| of_answer(file, question, survey, survey.answer_to(question.name)?, rules));
-        reasons.extend(found.next());
-    }
-    reasons
+        let dated_ahead = asked.ever(place).rev().find(|(_, answer)| says(answer));
+        let dated_ahead = dated_ahead.filter(|(ahead, _)| last.is_none_or(|(last, _)| last.id != ahead.id));
+        let mut said = dated_ahead.into_iter().chain(last);
+        said.find_map(|(survey, answer)| of_answer(file, question, survey, answer, rules))
+    };
+    asked.questions().filter_map(of_question).collect()
 }
 
 fn of_answer(
@@ -118,30 +107,25 @@ fn is_out_of_limits(file: &CapacitorFile) -> bool {
 }
 
 /// What was not looked at on this part and could hurt under power.
-pub(super) fn not_looked(file: &PartFile, proofs: &[ProofStanding], rules: &Rules, today: NaiveDate) -> Vec<Reason> {
+pub(super) fn not_looked(file: &PartFile, asked: &Asked, proofs: &[ProofStanding], rules: &Rules) -> Vec<Reason> {
     let part = file.part.id;
-    let surveys: Vec<&Survey> = file.surveys_until(today).collect();
-    let could_hurt = |question: &&Arc<Question>| question.power_on(file.part.kind) > PowerEffect::Nothing;
-    if surveys.is_empty() {
-        let asks = rules.questions_for(file.part.kind).iter().any(|question| could_hurt(&question));
+    let could_hurt = |question: &Question| question.power_on(file.part.kind) > PowerEffect::Nothing;
+    if !asked.is_surveyed() {
+        let asks = rules.questions_for(file.part.kind).iter().any(|question| could_hurt(question));
         return asks.then_some(Reason::Unsurveyed { part }).into_iter().collect();
     }
     let months = rules.kind(file.part.kind).map_or(0, |rule| rule.look_again_months);
-    let asked = rules.questions_for(file.part.kind).iter().filter(could_hurt);
-    asked
-        .filter(|question| !positions_answer(question, file))
-        .filter_map(|question| {
-            let question = Arc::clone(question);
-            let answered = answered(&question, &surveys, months);
-            let is_shown = || question.shown_by.as_deref().is_some_and(|proof| is_proven(proof, file, proofs));
-            match answered {
-                Ok(looked) if !is_void(&question, file, looked, rules) => None,
-                _ if is_shown() => None,
-                Ok(_) => Some(Reason::NotLooked { part, question, tried: None }),
-                Err(tried) => Some(Reason::NotLooked { part, question, tried }),
-            }
-        })
-        .collect()
+    let of_question = |(place, question): (usize, &Arc<Question>)| {
+        let is_shown = || question.shown_by.as_deref().is_some_and(|proof| is_proven(proof, file, proofs));
+        let tried = match answered(asked, place, months) {
+            Ok(looked) if !is_void(question, file, looked, rules) => return None,
+            _ if is_shown() => return None,
+            Ok(_) => None,
+            Err(tried) => tried,
+        };
+        Some(Reason::NotLooked { part, question: Arc::clone(question), tried })
+    };
+    asked.questions().filter(|(_, question)| could_hurt(question)).filter_map(of_question).collect()
 }
 
 /// Whether work that is not certainly before a look makes its answer say nothing any more.
@@ -175,26 +159,20 @@ fn is_touched_after(file: &PartFile, looked: Moment, rules: &Rules) -> bool {
 ///
 /// # Errors
 /// When somebody last looked and could not tell, which takes an earlier answer away; `None` where nobody looked.
-fn answered(question: &Question, surveys: &[&Survey], months: u32) -> Result<Moment, Option<Moment>> {
-    let Some(latest) = surveys.last() else { return Err(None) };
+fn answered(asked: &Asked, place: usize, months: u32) -> Result<Moment, Option<Moment>> {
+    let mut answers = asked.until_today(place).rev().peekable();
+    let Some((latest, _)) = answers.peek() else { return Err(None) };
     let oldest = latest.looked.on.span().and_then(|span| span.first.checked_sub_months(chrono::Months::new(months)));
-    for (at, survey) in surveys.iter().enumerate().rev() {
+    for (at, (survey, answer)) in answers.enumerate() {
         let is_recent = || survey.looked.on.span().zip(oldest).is_some_and(|(span, oldest)| span.first >= oldest);
-        if at + 1 < surveys.len() && !is_recent() {
+        if at > 0 && !is_recent() {
             return Err(None);
         }
-        match survey.answer_to(question.name).map(|answer| &answer.given) {
+        match answer.map(|answer| &answer.given) {
             Some(Given::Is(_) | Given::DoesNotApply) => return Ok(survey.looked),
             Some(Given::CouldNotTell) => return Err(Some(survey.looked)),
             Some(Given::NotLooked) | None => {}
         }
     }
     Err(None)
-}
-
-/// Whether logged capacitor positions, each of them looked at, answer for the survey.
-fn positions_answer(question: &Question, file: &PartFile) -> bool {
-    question.topic == CAPACITOR_TOPIC
-        && !file.capacitors.is_empty()
-        && file.capacitors.iter().all(|position| position.state() != CapacitorState::NotLooked)
 }

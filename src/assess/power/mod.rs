@@ -3,6 +3,7 @@
 //! Every reason that any part of the program knows is gathered here, each with what it does to the answer
 //! ([`Reason::power_effect`]); the answer is the gravest of them. *Yes* is built in [`Power::judge`] and nowhere else.
 
+mod asked;
 mod bench;
 mod decisions;
 mod effect;
@@ -26,6 +27,7 @@ use super::reason::Reason;
 use super::unknown_names::{self, NameKind};
 use crate::record::{Custody, DesignFile, Kind, MachineFile, PartFile, PartId};
 use crate::rules::{PowerEffect, Rules};
+use asked::Asked;
 
 crate::words! {
     /// Whether power may be applied; *not known* is shown as "do not".
@@ -183,11 +185,12 @@ pub(super) fn own_reasons(
     }
     reasons.extend(tasks.iter().enumerate().map(|(at, task)| work(at, task)));
     reasons.extend(decisions::of_findings(file, tasks, rules));
-    reasons.extend(facts::of_answers(file, rules, today));
+    let asked = Asked::of(file, rules, today);
+    reasons.extend(facts::of_answers(file, &asked, rules));
     reasons.extend(facts::of_capacitors(file, rules));
     reasons.extend(events::faults(&file.cases, None, Some(part)));
     if takes_current {
-        reasons.extend(facts::not_looked(file, proofs, rules, today));
+        reasons.extend(facts::not_looked(file, &asked, proofs, rules));
         reasons.extend(readings::of_part(file, rules, today));
         reasons.extend(decisions::unproven_work(file, proofs, today));
         reasons.extend(unknown_names(file, design, rules));
